@@ -1,0 +1,1 @@
+"""What every layer may use: errors and the place of files."""

@@ -1,0 +1,1 @@
+"""Files that people write and read: checked, loaded, saved."""

@@ -1,0 +1,1 @@
+"""From stress to the picture between the polarizers."""

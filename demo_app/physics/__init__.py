@@ -1,0 +1,1 @@
+"""Glass, heat and stress; no light and no window."""

@@ -1,0 +1,1 @@
+"""What can be shown: one file a scene."""

@@ -1,0 +1,175 @@
+"""What a scene is: a frozen record of settings, functions and texts."""
+
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass, field
+from typing import Any, Protocol
+
+import numpy as np
+from numpy.typing import NDArray
+
+from demo_app.optics.retardation import Stage
+
+Array = NDArray[np.float64]
+
+
+class State(Protocol):
+    """One instant of a run. States are frozen; each scene adds its own fields."""
+
+    @property
+    def time_s(self) -> float:
+        """Model time since the start of the run, s."""
+
+    @property
+    def step(self) -> int:
+        """Number of steps since the start."""
+
+
+@dataclass(frozen=True)
+class Reading:
+    """A number (or a verdict) that a scene states, with its unit."""
+
+    name: str
+    label: str
+    unit: str
+    help: str = ""
+
+
+@dataclass(frozen=True)
+class Message:
+    """A sentence as data: an id of the scene's texts, and the values to put into it."""
+
+    id: str
+    values: Mapping[str, float | str] = field(default_factory=dict)
+
+    def words(self, texts: Mapping[str, str]) -> str:
+        """The sentence in the language of `texts`."""
+        return texts[self.id].format(**self.values)
+
+
+@dataclass(frozen=True)
+class Mark:
+    """A word or an arrow on the picture, in stage millimetres.
+
+    Parameters
+    ----------
+    kind : str
+        "drop", "flame", "score", "ring", "crack", "squeeze" (arrows towards each other),
+        "pull" (arrows apart).
+    x_mm, y_mm : float
+        Where.
+    size_mm : float
+        How large (width of the ring, radius of the drop).
+    angle_deg : float
+        Direction of the arrows, counted from x.
+    """
+
+    kind: str
+    x_mm: float
+    y_mm: float
+    size_mm: float = 0.0
+    angle_deg: float = 0.0
+
+
+@dataclass(frozen=True)
+class Section:
+    """A cut through the wall, on a grid of nodes that move with the glass.
+
+    Parameters
+    ----------
+    x_mm, y_mm : numpy.ndarray
+        Shape (rows, cols): nodes, along the piece and across it; undeformed.
+    moved_x_um, moved_y_um : numpy.ndarray
+        Shape (rows, cols): displacement, micrometres.
+    temperature_C : numpy.ndarray
+        Shape (rows, cols).
+    stress_MPa : numpy.ndarray
+        Shape (rows, cols): the stress that the scene is about, tension positive.
+    stress_id : str
+        Text id of that stress's name.
+    magnified : float
+        Factor by which the window shows the displacement.
+    seams : tuple of int
+        Columns whose nodes are the first beyond a crack: no face of glass is drawn between
+        column ``seam - 1`` and column ``seam``.
+    """
+
+    x_mm: Array
+    y_mm: Array
+    moved_x_um: Array
+    moved_y_um: Array
+    temperature_C: Array
+    stress_MPa: Array
+    stress_id: str
+    magnified: float
+    seams: tuple[int, ...] = ()
+
+
+@dataclass(frozen=True)
+class View:
+    """All that can be seen of one instant."""
+
+    stage: Stage
+    section: Section | None = None
+    marks: tuple[Mark, ...] = ()
+
+
+@dataclass(frozen=True)
+class Action:
+    """A button that changes settings at this instant (drop now), e.g. {"drop_at_s": now}."""
+
+    id: str
+    label: str
+    apply: Callable[[Any, Any], Any]
+
+
+@dataclass(frozen=True)
+class Scene:
+    """One thing to show.
+
+    Parameters
+    ----------
+    id : str
+        Name on the command line.
+    title : str
+        Name on the screen, in English.
+    settings : type
+        Frozen dataclass whose fields come from `demo_app.scenes.settings`.
+    readings : tuple of Reading
+        What `read` returns, in order.
+    traces : tuple of Reading
+        What `trace` returns, in order: the curves of the chart over time.
+    texts : mapping
+        English texts by message id.
+    start : callable
+        ``start(settings) -> state``.
+    advance : callable
+        ``advance(settings, state) -> state``, one step; its length depends on the settings and
+        the state alone, so the same settings and number of steps give the same bytes.
+    seconds : callable
+        ``seconds(settings) -> float``: model time after which nothing more is expected.
+    read : callable
+        ``read(settings, state) -> dict`` from reading name to number, text, bool or None.
+    trace : callable
+        ``trace(settings, state) -> dict`` from trace name to number.
+    view : callable
+        ``view(settings, state) -> View``.
+    say : callable
+        ``say(settings, state) -> Message``: one plain sentence that says what is seen.
+    actions : tuple of Action
+        Buttons beside play and reset.
+    """
+
+    id: str
+    title: str
+    settings: type
+    readings: tuple[Reading, ...]
+    traces: tuple[Reading, ...]
+    texts: Mapping[str, str]
+    start: Callable[[Any], Any]
+    advance: Callable[[Any, Any], Any]
+    seconds: Callable[[Any], float]
+    read: Callable[[Any, Any], dict[str, Any]]
+    trace: Callable[[Any, Any], dict[str, float]]
+    view: Callable[[Any, Any], View]
+    say: Callable[[Any, Any], Message]
+    actions: tuple[Action, ...] = ()
