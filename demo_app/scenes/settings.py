@@ -111,16 +111,13 @@ def flag(label: str, default: bool, *, help: str, live: bool = True) -> Any:
 
 
 def _field(default: Value, label: str, unit: str, **rest: Any) -> Any:
-    spec = {"label": label, "unit": unit, **rest}
+    spec = {"default": default, "label": label, "unit": unit, **rest}
     return dataclasses.field(default=default, metadata={"setting": spec})
 
 
 def settings_of(record: type) -> tuple[Setting, ...]:
     """Settings that a settings record (a frozen dataclass) declares, in its order."""
-    return tuple(
-        Setting(name=f.name, default=f.default, **f.metadata["setting"])
-        for f in dataclasses.fields(record)
-    )
+    return tuple(Setting(name=f.name, **f.metadata["setting"]) for f in dataclasses.fields(record))
 
 
 def make(record: type[S], values: Mapping[str, Any]) -> S:
