@@ -1,0 +1,1 @@
+"""The Revolve body: a bottle or a bubble, axisymmetric finite elements in (r, z)."""

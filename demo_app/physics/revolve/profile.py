@@ -1,0 +1,150 @@
+"""Profile of a hollow piece of revolution: the midline of its wall, and the wall's thickness."""
+
+import math
+from dataclasses import dataclass
+
+import numpy as np
+from numpy.typing import NDArray
+
+Array = NDArray[np.float64]
+
+
+@dataclass(frozen=True)
+class Line:
+    """Straight part of a midline, `length` in m."""
+
+    length: float
+
+
+@dataclass(frozen=True)
+class Arc:
+    """Curved part of a midline: `radius` in m, `turn` in radians (positive: to the left)."""
+
+    radius: float
+    turn: float
+
+    @property
+    def length(self) -> float:
+        """Arc length, m."""
+        return self.radius * abs(self.turn)
+
+
+@dataclass(frozen=True)
+class Profile:
+    """Midline of a wall of one thickness, walked so that the outside lies on the right.
+
+    Parameters
+    ----------
+    start : tuple of float
+        First point (r, z) of the midline, m.
+    heading : float
+        First direction, radians counted from r towards z.
+    parts : tuple of Line or Arc
+        What the midline does from there on.
+    wall : float
+        Thickness, m.
+    """
+
+    start: tuple[float, float]
+    heading: float
+    parts: tuple[Line | Arc, ...]
+    wall: float
+
+    @property
+    def length(self) -> float:
+        """Length of the midline, m."""
+        return sum(part.length for part in self.parts)
+
+    @property
+    def closed_on_axis(self) -> bool:
+        """Whether the midline starts on the axis of revolution."""
+        return self.start[0] == 0.0
+
+    def at(self, s: Array) -> tuple[Array, Array, Array]:
+        """Midline at arc length `s` (m, any shape): r, z (m) and heading (radians)."""
+        s = np.asarray(s, dtype=float)
+        r, z, angle = np.empty_like(s), np.empty_like(s), np.empty_like(s)
+        r0, z0, a0, done = *self.start, self.heading, 0.0
+        for i, part in enumerate(self.parts):
+            last = i == len(self.parts) - 1
+            here = (s >= done) & ((s <= done + part.length) | last)
+            d = s[here] - done
+            r[here], z[here], angle[here] = _along(part, r0, z0, a0, d)
+            r1, z1, a1 = _along(part, r0, z0, a0, np.asarray(part.length))
+            r0, z0, a0, done = float(r1), float(z1), float(a1), done + part.length
+        return r, z, angle
+
+    def place(self, s: Array, depth: Array) -> tuple[Array, Array]:
+        """Point (r, z), m, at arc length `s` and `depth` below the outer surface (both m)."""
+        r, z, angle = self.at(s)
+        out = self.wall / 2 - np.asarray(depth, dtype=float)
+        return r + out * np.sin(angle), z - out * np.cos(angle)
+
+    def corners(self) -> Array:
+        """Arc lengths at which one part ends and the next begins, the two ends included, m."""
+        return np.concatenate([[0.0], np.cumsum([part.length for part in self.parts])])
+
+    def arc_length_at_height(self, z: float) -> float:
+        """Arc length at which the wall outside the base reaches height `z` (m), m."""
+        s = np.linspace(0.0, self.length, 4001)
+        heights = np.maximum.accumulate(self.at(s)[1])
+        rising = np.searchsorted(heights, z)
+        rising = int(np.clip(rising, 1, s.size - 1))
+        low, high = heights[rising - 1], heights[rising]
+        share = (z - low) / (high - low) if high > low else 0.0
+        return float(s[rising - 1] + share * (s[rising] - s[rising - 1]))
+
+
+def _along(
+    part: Line | Arc, r0: float, z0: float, a0: float, d: Array
+) -> tuple[Array, Array, Array]:
+    if isinstance(part, Line):
+        return r0 + d * math.cos(a0), z0 + d * math.sin(a0), np.full_like(d, a0)
+    side = math.copysign(1.0, part.turn)
+    a = a0 + side * d / part.radius
+    r = r0 + side * part.radius * (np.sin(a) - math.sin(a0))
+    z = z0 - side * part.radius * (np.cos(a) - math.cos(a0))
+    return r, z, a
+
+
+def cylinder(outer_diameter: float, wall: float, length: float) -> Profile:
+    """Open tube standing on z = 0 (m)."""
+    return Profile((outer_diameter / 2 - wall / 2, 0.0), math.pi / 2, (Line(length),), wall)
+
+
+def bottle(
+    outer_diameter: float,
+    wall: float,
+    *,
+    height: float = 0.22,
+    neck_share: float = 0.4,
+    neck_length: float = 0.04,
+) -> Profile:
+    """Bottle with a flat base, a cylindrical body, a round shoulder and an open neck.
+
+    Parameters
+    ----------
+    outer_diameter, wall : float
+        Of the body, m.
+    height : float
+        From the base to the mouth, m.
+    neck_share : float
+        Neck's outer diameter as a share of the body's.
+    neck_length : float
+        Straight part of the neck, m.
+    """
+    radius = outer_diameter / 2 - wall / 2
+    neck = max(neck_share * outer_diameter / 2, 3 * wall) - wall / 2
+    heel = 2.5 * wall + 0.004
+    slope = math.radians(60)
+    bend = (radius - neck) / (2 * (1 - math.cos(slope)))
+    body = height - neck_length - 2 * bend * math.sin(slope) - wall / 2 - heel
+    parts = (
+        Line(radius - heel),
+        Arc(heel, math.pi / 2),
+        Line(body),
+        Arc(bend, slope),
+        Arc(bend, -slope),
+        Line(neck_length),
+    )
+    return Profile((0.0, wall / 2), 0.0, parts, wall)
