@@ -7,6 +7,8 @@ from numpy.typing import NDArray
 
 Array = NDArray[np.float64]
 
+_ZERO_C = 273.15
+
 
 @dataclass(frozen=True)
 class HeatCapacity:
@@ -117,6 +119,9 @@ class Material:
         Its relaxation; where not published, assumed (`assumed` says so).
     assumed : tuple of str
         Names of the values that are assumed rather than sourced.
+    expansion_rise : float
+        Rise of the solid's linear expansion with temperature, 1/K2; `expansion` holds at 0 degC
+        if it is not zero. No file sets it: the published benchmark glass needs it.
     """
 
     id: str
@@ -140,6 +145,7 @@ class Material:
     softening_point: float
     relaxation: RelaxationLaw
     assumed: tuple[str, ...] = ()
+    expansion_rise: float = 0.0
 
     @property
     def shear_modulus(self) -> float:
@@ -150,6 +156,14 @@ class Material:
     def bulk_modulus(self) -> float:
         """K, Pa."""
         return self.youngs_modulus / (3 * (1 - 2 * self.poisson_ratio))
+
+    def expansion_at(self, temperature: Array) -> Array:
+        """Linear expansion of the solid at `temperature` (K, any shape), 1/K."""
+        return self.expansion + self.expansion_rise * (temperature - _ZERO_C)
+
+    def solid_strain(self, start: Array, end: Array) -> Array:
+        """Free strain of the solid from temperature `start` to `end` (K, any shape)."""
+        return self.expansion_at((start + end) / 2) * (end - start)
 
     def conductivity_at(self, temperature: Array) -> Array:
         """Thermal conductivity at `temperature` (K, any shape), W/(m K)."""
