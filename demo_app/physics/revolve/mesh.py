@@ -1,5 +1,6 @@
 """Quadratic finite elements on a wall: node columns along the midline, node rows through it."""
 
+import itertools
 import math
 from dataclasses import dataclass
 
@@ -89,7 +90,7 @@ def graded(profile: Profile, centre: float, *, fine: float, flat: float, coarse:
     stops = np.unique(np.append(profile.corners(), centre))
     stops = _drop_close(stops, centre, 0.4 * fine)
     ends = [stops[0]]
-    for a, b in zip(stops[:-1], stops[1:], strict=True):
+    for a, b in itertools.pairwise(stops):
         ends.extend(_cells(profile, a, b, centre, fine, flat, coarse))
     return np.asarray(ends)
 

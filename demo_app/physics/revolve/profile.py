@@ -80,6 +80,21 @@ class Profile:
         out = self.wall / 2 - np.asarray(depth, dtype=float)
         return r + out * np.sin(angle), z - out * np.cos(angle)
 
+    def locate(self, r: Array, z: Array) -> tuple[Array, Array]:
+        """Arc length and depth (m) of points (r, z), m; both NaN outside the wall."""
+        s, depth = np.full(np.shape(r), np.nan), np.full(np.shape(r), np.nan)
+        r0, z0, a0, done = *self.start, self.heading, 0.0
+        slack = 1e-9
+        for part in self.parts:
+            d, out = _foot(part, r0, z0, a0, r, z)
+            inside = (d >= -slack) & (d <= part.length + slack)
+            inside &= (np.abs(out) <= self.wall / 2 + slack) & np.isnan(s)
+            s[inside] = done + np.clip(d[inside], 0.0, part.length)
+            depth[inside] = np.clip(self.wall / 2 - out[inside], 0.0, self.wall)
+            r1, z1, a1 = _along(part, r0, z0, a0, np.asarray(part.length))
+            r0, z0, a0, done = float(r1), float(z1), float(a1), done + part.length
+        return s, depth
+
     def corners(self) -> Array:
         """Arc lengths at which one part ends and the next begins, the two ends included, m."""
         return np.concatenate([[0.0], np.cumsum([part.length for part in self.parts])])
@@ -148,3 +163,23 @@ def bottle(
         Line(neck_length),
     )
     return Profile((0.0, wall / 2), 0.0, parts, wall)
+
+
+def _foot(
+    part: Line | Arc, r0: float, z0: float, a0: float, r: Array, z: Array
+) -> tuple[Array, Array]:
+    """Distance along the part to the foot of a point, and the point's distance outwards."""
+    if isinstance(part, Line):
+        dr, dz = r - r0, z - z0
+        return dr * math.cos(a0) + dz * math.sin(a0), dr * math.sin(a0) - dz * math.cos(a0)
+    side = math.copysign(1.0, part.turn)
+    centre_r, centre_z = (
+        r0 - side * part.radius * math.sin(a0),
+        z0 + side * part.radius * math.cos(a0),
+    )
+    dr, dz = r - centre_r, z - centre_z
+    # The outside lies on the right: away from the centre of a left turn.
+    out = side * (np.hypot(dr, dz) - part.radius)
+    angle = np.arctan2(dz, dr) + side * math.pi / 2 - a0
+    turned = (side * angle + math.pi) % (2 * math.pi) - math.pi
+    return turned * part.radius, out

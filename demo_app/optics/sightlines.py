@@ -1,0 +1,207 @@
+"""Sightlines through a whole piece of revolution, seen from the side.
+
+The wall is cut by a ray once in front and once behind; both cuts see the same stress up to a
+sign of the shear's y part that cancels, so twice the front half is the whole. At a level z the
+path integral is an Abel transform, done exactly for fields that are linear between samples along
+r. Rays run straight: refraction is left out, as when the piece lies in a liquid of its own index.
+"""
+
+import itertools
+from dataclasses import dataclass
+from typing import Any
+
+import numpy as np
+import scipy.sparse as sp
+from numpy.typing import NDArray
+
+from demo_app.optics.retardation import RetardationMap
+from demo_app.physics.revolve.mesh import WallMesh
+
+Array = NDArray[np.float64]
+
+
+@dataclass(frozen=True)
+class Sightlines:
+    """Operator from nodal stress to a retardation map, for one piece of a wall.
+
+    Parameters
+    ----------
+    sample : scipy.sparse matrix
+        Shape (levels * samples, nodes): stress at the samples of each level.
+    along_weight, hoop_weight, radial_weight, shear_weight : numpy.ndarray
+        Shape (levels, rays, samples), m: weights of the four components in the path integrals.
+    across : numpy.ndarray
+        Shape (rays,): distance of each ray from the axis, as a share of the outline.
+    z, half_width : numpy.ndarray
+        Shape (levels,), m: heights and the outline's radius at each.
+    """
+
+    sample: Any
+    along_weight: NDArray[np.float64]
+    hoop_weight: NDArray[np.float64]
+    radial_weight: NDArray[np.float64]
+    shear_weight: NDArray[np.float64]
+    across: Array
+    z: Array
+    half_width: Array
+
+    def map(self, stress: Array, stress_optic: float) -> RetardationMap:
+        """Retardation map of a nodal `stress` (4, nodes), Pa.
+
+        Picture x runs along the axis of revolution, y across it.
+
+        Parameters
+        ----------
+        stress : numpy.ndarray
+            Shape (4, nodes): radial, hoop, axial and shear rz, Pa.
+        stress_optic : float
+            Stress-optic coefficient, 1/Pa.
+        """
+        levels, rays, samples = self.along_weight.shape
+        radial, hoop, axial, shear = (
+            (self.sample @ component).reshape(levels, samples, 1) for component in stress
+        )
+        v1 = self.along_weight @ axial - self.hoop_weight @ hoop - self.radial_weight @ radial
+        v2 = self.shear_weight @ shear
+        nm = 1e9 * stress_optic
+        return RetardationMap(
+            (nm * v1[..., 0].T).astype(np.float32),
+            (nm * v2[..., 0].T).astype(np.float32),
+            self.across,
+            1e3 * self.z,
+            1e3 * self.half_width,
+            mirrored=True,
+        )
+
+
+def sightlines(
+    mesh: WallMesh, *, columns: slice = slice(None), rays: int = 96, samples: int = 29
+) -> Sightlines:
+    """Operator for the piece that consists of the node `columns` of a mesh.
+
+    Parameters
+    ----------
+    mesh : WallMesh
+        Its profile must be met once by each level: a wall or a solid base, no punt.
+    columns : slice
+        Node columns of the piece.
+    rays : int
+        Number of rays from the axis to the limb, closer towards the limb.
+    samples : int
+        Number of samples along r at each level, closer towards the outer surface.
+    """
+    chosen = mesh.s[columns]
+    first = range(mesh.s.size)[columns][0]
+    z = _levels(mesh, columns)
+    near, far = _cut(mesh, z, chosen[0], chosen[-1])
+    share = 1 - (1 - np.linspace(0, 1, samples)) ** 1.7
+    r = near[:, None] + (far - near)[:, None] * share
+    sample = _interpolation(mesh, chosen, first, r, np.broadcast_to(z[:, None], r.shape))
+    across = 1 - (1 - np.linspace(0, 1, rays)) ** 2
+    x = across[None, :] * far[:, None]
+    path = 2 * abel_weights(r, x)
+    cosine = x[:, :, None] / np.maximum(r, 1e-9)[:, None, :]
+    # Samples nearer the axis than the ray carry weight only as ends of a clipped segment.
+    cosine = np.minimum(cosine, 1.0)
+    square = cosine**2
+    return Sightlines(
+        sample, path, path * (1 - square), path * square, 2 * path * cosine, across, z, far
+    )
+
+
+def abel_weights(r: Array, x: Array) -> Array:
+    """Weights of ``integral f(r) r / sqrt(r**2 - x**2) dr`` over r > x, f linear between samples.
+
+    Parameters
+    ----------
+    r : numpy.ndarray
+        Shape (levels, samples), increasing along the last axis, m.
+    x : numpy.ndarray
+        Shape (levels, rays), m.
+
+    Returns
+    -------
+    numpy.ndarray
+        Shape (levels, rays, samples), m.
+    """
+    low, high = r[:, None, :-1], r[:, None, 1:]
+    at = x[:, :, None]
+    a, b = np.maximum(low, at), np.maximum(high, at)
+    root_a, root_b = np.sqrt(a**2 - at**2), np.sqrt(b**2 - at**2)
+    flat = root_b - root_a
+    safe = np.maximum(a, 1e-300)
+    log = np.log(np.maximum(b + root_b, 1e-300) / (safe + root_a))
+    sloped = (b * root_b - a * root_a) / 2 + at**2 / 2 * log
+    width = np.maximum(high - low, 1e-300)
+    weights = np.zeros((*x.shape, r.shape[1]))
+    weights[..., :-1] += (high * flat - sloped) / width
+    weights[..., 1:] += (sloped - low * flat) / width
+    return weights
+
+
+def _levels(mesh: WallMesh, columns: slice) -> Array:
+    outline = mesh.z[columns, 0]
+    low, high = outline[0], outline[-1]
+    if mesh.profile.closed_on_axis and columns.start in (None, 0):
+        base = np.linspace(0.0, 2 * mesh.profile.wall, 13)
+        outline = np.concatenate([base, outline[outline > base[-1]]])
+        low = 0.0
+    z = np.unique(np.round(np.concatenate([[low], outline, [high]]), 9))
+    z = z[np.insert(np.diff(z) > 1e-6, 0, True)]
+    z = np.concatenate([_divided(a, b) for a, b in itertools.pairwise(z)] + [z[-1:]])
+    inset = 1e-7
+    return np.clip(z, z[0] + inset, z[-1] - inset)
+
+
+def _divided(low: float, high: float, widest: float = 1.6e-3) -> Array:
+    return np.linspace(low, high, int(np.ceil((high - low) / widest)) + 1)[:-1]
+
+
+def _cut(mesh: WallMesh, z: Array, first: float, last: float) -> tuple[Array, Array]:
+    """Smallest and largest radius of the piece at each level, m."""
+    reach = float(mesh.r.max()) * 1.001
+    grid = np.linspace(0.0, reach, 1500)
+
+    def inside(r: Array) -> NDArray[np.bool_]:
+        s, _ = mesh.profile.locate(r, np.broadcast_to(z[:, None], r.shape))
+        return np.asarray((s >= first - 1e-9) & (s <= last + 1e-9))
+
+    flags = inside(np.broadcast_to(grid, (z.size, grid.size)))
+    if not flags.any(axis=1).all():
+        raise ValueError("a level misses the wall")
+    low = flags.argmax(axis=1)
+    high = grid.size - 1 - flags[:, ::-1].argmax(axis=1)
+    step = grid[1] - grid[0]
+    near = np.where(low == 0, 0.0, _edge(inside, grid[low] - step, grid[low]))
+    return near, _edge(inside, grid[high] + step, grid[high])
+
+
+def _edge(inside: Any, out: Array, within: Array) -> Array:
+    for _ in range(40):
+        middle = (out + within) / 2
+        hit = inside(middle[:, None])[:, 0]
+        within, out = np.where(hit, middle, within), np.where(hit, out, middle)
+    return within
+
+
+def _interpolation(mesh: WallMesh, chosen: Array, first: int, r: Array, z: Array) -> Any:
+    s, depth = mesh.profile.locate(r, z)
+    s = np.clip(np.where(np.isnan(s), chosen[0], s), chosen[0], chosen[-1]).ravel()
+    depth = np.where(np.isnan(depth), 0.0, depth).ravel()
+    along, w_along = _quadratic(chosen, s)
+    through, w_through = _quadratic(mesh.depth, depth)
+    node = (first + along)[:, :, None] * mesh.depth.size + through[:, None, :]
+    weight = w_along[:, :, None] * w_through[:, None, :]
+    points = s.size
+    pointers = np.arange(0, 9 * points + 1, 9)
+    return sp.csr_matrix((weight.ravel(), node.ravel(), pointers), shape=(points, mesh.nodes))
+
+
+def _quadratic(nodes: Array, at: Array) -> tuple[NDArray[np.int64], Array]:
+    """Node numbers and Lagrange weights, both (points, 3), on quadratic elements."""
+    ends = nodes[::2]
+    element = np.clip(np.searchsorted(ends, at, side="right") - 1, 0, ends.size - 2)
+    low, high = ends[element], ends[element + 1]
+    t = 2 * (at - low) / (high - low) - 1
+    weights = np.stack([t * (t - 1) / 2, 1 - t**2, t * (t + 1) / 2], axis=1)
+    return 2 * element[:, None] + np.arange(3), weights
