@@ -57,7 +57,7 @@ class Sightlines:
         stress_optic : float
             Stress-optic coefficient, 1/Pa.
         """
-        levels, rays, samples = self.along_weight.shape
+        levels, _, samples = self.along_weight.shape
         radial, hoop, axial, shear = (
             (self.sample @ component).reshape(levels, samples, 1) for component in stress
         )
@@ -181,7 +181,7 @@ def _edge(inside: Any, out: Array, within: Array) -> Array:
         middle = (out + within) / 2
         hit = inside(middle[:, None])[:, 0]
         within, out = np.where(hit, middle, within), np.where(hit, out, middle)
-    return within
+    return np.asarray(within)
 
 
 def _interpolation(mesh: WallMesh, chosen: Array, first: int, r: Array, z: Array) -> Any:

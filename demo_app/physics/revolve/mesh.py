@@ -114,7 +114,7 @@ def _cells(
     whole = max(1, math.ceil(count[-1] - 0.1))
     inside = np.interp(np.linspace(0, count[-1], whole + 1), count, fineness)[1:]
     inside[-1] = b
-    return inside
+    return np.asarray(inside)
 
 
 def _middles(profile: Profile) -> list[tuple[object, float]]:

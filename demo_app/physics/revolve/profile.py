@@ -103,8 +103,7 @@ class Profile:
         """Arc length at which the wall outside the base reaches height `z` (m), m."""
         s = np.linspace(0.0, self.length, 4001)
         heights = np.maximum.accumulate(self.at(s)[1])
-        rising = np.searchsorted(heights, z)
-        rising = int(np.clip(rising, 1, s.size - 1))
+        rising = int(np.clip(np.searchsorted(heights, z), 1, s.size - 1))
         low, high = heights[rising - 1], heights[rising]
         share = (z - low) / (high - low) if high > low else 0.0
         return float(s[rising - 1] + share * (s[rising] - s[rising - 1]))
