@@ -1,0 +1,75 @@
+"""Pictures in files: a stage between the polarizers, drawn and saved."""
+
+from pathlib import Path
+from typing import Any
+
+import numpy as np
+from numpy.typing import NDArray
+
+from demo_app.base.errors import InputError
+from demo_app.content.atomic import write_whole
+from demo_app.content.words import parse_number
+from demo_app.optics.instrument import GAIN_RANGE, Instrument
+from demo_app.optics.picture import colour, save_png
+from demo_app.optics.retardation import Stage
+
+FULL_HD = (1920, 1080)
+TINT_PLATE_NM = 565.0
+"""Retardation of the usual tint plate, nm (common practice)."""
+
+
+def arranged(words: Any) -> Instrument:
+    """Instrument as the command line asks for it.
+
+    Parameters
+    ----------
+    words : argparse.Namespace
+        With ``turn``, ``gain``, ``lamp`` (text or None) and ``parallel``, ``quarter_wave``,
+        ``tint_plate`` (bool).
+
+    Raises
+    ------
+    InputError
+        For a number out of range or an unknown lamp.
+    """
+    plain = Instrument()
+    low, high = GAIN_RANGE
+    return Instrument(
+        lamp=words.lamp or plain.lamp,
+        polarizer_deg=plain.polarizer_deg
+        if words.turn is None
+        else parse_number(words.turn, place="--turn", low=-360, high=360, unit="degrees"),
+        analyser_deg=0.0 if words.parallel else plain.analyser_deg,
+        quarter_wave=words.quarter_wave,
+        tint_plate_nm=TINT_PLATE_NM if words.tint_plate else plain.tint_plate_nm,
+        gain=plain.gain
+        if words.gain is None
+        else parse_number(words.gain, place="--gain", low=low, high=high),
+    )
+
+
+def check_name(path: Path) -> Path:
+    """Return `path` if it is named as a picture, else raise `InputError`."""
+    if path.suffix.lower() != ".png":
+        raise InputError(
+            f"'{path.name}' does not end in .png", place="--out", remedy="write FILE.png"
+        )
+    return path
+
+
+def draw(
+    stage: Stage, size: tuple[int, int] = FULL_HD, instrument: Instrument | None = None
+) -> NDArray[np.uint8]:
+    """Colour `stage` as `instrument` shows it, on `size` (width, height) pixels.
+
+    Returns
+    -------
+    numpy.ndarray
+        Shape (height, width, channels), sRGB.
+    """
+    return colour(stage, instrument or Instrument(), size)
+
+
+def save(path: Path, picture: NDArray[np.uint8]) -> None:
+    """Write a picture as PNG, whole or not at all; `InputError` if that cannot be."""
+    write_whole(path, lambda part: save_png(part, picture))

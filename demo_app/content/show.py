@@ -1,0 +1,80 @@
+"""The demo show without a screen: each scene's picture and readings in a folder."""
+
+from collections.abc import Callable, Iterable
+from pathlib import Path
+from typing import Any
+
+import numpy as np
+
+from demo_app.content.atomic import make_folder, write_text
+from demo_app.content.pictures import FULL_HD, draw, save
+from demo_app.content.readings import Result, as_json, as_record, result
+from demo_app.scenes.run import state_at, states
+from demo_app.scenes.scene import Scene
+
+INSTANTS = 24
+
+
+def draw_show(scenes: Iterable[Scene], folder: Path, tell: Callable[[str], None]) -> None:
+    """Draw every scene with its defaults.
+
+    Parameters
+    ----------
+    scenes : iterable of Scene
+        What is shown.
+    folder : pathlib.Path
+        Made if it is missing; gets ``ID.png`` and ``ID.json`` for each scene.
+    tell : callable
+        Told one line for each scene.
+
+    Raises
+    ------
+    InputError
+        If the folder cannot be made or written.
+    """
+    make_folder(folder)
+    for scene in scenes:
+        settings = scene.settings()
+        best = liveliest(scene, settings)
+        found = result(scene, settings, state_at(scene, settings))
+        picture = folder / f"{scene.id}.png"
+        save(picture, draw(scene.view(settings, best).stage, FULL_HD))
+        readings = folder / f"{scene.id}.json"
+        write_text(readings, as_json(_record(found, picture.name, best.time_s)) + "\n")
+        tell(f"{scene.id}: {picture} ({best.time_s:.4g} s), {readings}")
+        tell(f"  {found.sentence}")
+
+
+def liveliest(scene: Scene, settings: Any, instants: int = INSTANTS) -> Any:
+    """State with the most retardation of `instants` spread evenly over the story.
+
+    The end itself is often dark: the piece has cooled or has let its stress go.
+    """
+    end = scene.seconds(settings)
+    due = iter(np.linspace(0, end, instants))
+    wanted = next(due)
+    best, most = None, -1.0
+    for state in states(scene, settings):
+        if state.time_s < wanted - 1e-9:
+            continue
+        peak = _peak_nm(scene, settings, state)
+        if peak > most:
+            best, most = state, peak
+        while wanted is not None and state.time_s >= wanted - 1e-9:
+            wanted = next(due, None)
+        if wanted is None:
+            break
+    return best
+
+
+def _peak_nm(scene: Scene, settings: Any, state: Any) -> float:
+    pieces = scene.view(settings, state).stage.pieces
+    return max((float(piece.map.retardation_nm().max()) for piece in pieces), default=0.0)
+
+
+def _record(found: Result, picture: str, at_s: float) -> dict[str, Any]:
+    return {
+        **as_record(found),
+        "sentence": found.sentence,
+        "picture": {"file": picture, "at_s": float(at_s)},
+    }
