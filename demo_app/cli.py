@@ -1,0 +1,282 @@
+"""The command ``lehrlight``: reads the command line and imports only what its words need."""
+
+import argparse
+import os
+import sys
+from collections.abc import Callable, Sequence
+from pathlib import Path
+from typing import Any, NoReturn
+
+from demo_app import __version__
+from demo_app.base.errors import InputError
+
+SHOW = "lehrlight-show"
+EPILOG = """examples:
+  lehrlight
+  lehrlight scenes
+  lehrlight solve ring --set glass=borosilicate --json
+  lehrlight picture ring --at 10 --out ring.png
+  lehrlight sweep ring --vary flame_kW_m2=25:80:12 --out ring.csv
+
+A calculation never says that a real piece of glass is safe."""
+
+
+def main(argv: Sequence[str] | None = None) -> int:
+    """Run the command line.
+
+    Parameters
+    ----------
+    argv : sequence of str, optional
+        Words after the command's name; default: those of this process.
+
+    Returns
+    -------
+    int
+        Exit status: 0; 2 after one line on standard error about something that a person can mend;
+        130 after Ctrl-C; 141 when the reader of the output has gone.
+    """
+    try:
+        return _flushed(sys.argv[1:] if argv is None else argv)
+    except InputError as error:
+        return _tell(str(error))
+    except BrokenPipeError:
+        # Python flushes once more on its way out; let it do so into nothing.
+        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+        return 141
+    except KeyboardInterrupt:
+        return 130
+    except OSError as error:
+        what = error.strerror or type(error).__name__
+        return _tell(f"{error.filename or 'system'}: {what}; try again when that is mended")
+
+
+def _flushed(argv: Sequence[str]) -> int:
+    if sys.stdout is not None and hasattr(sys.stdout, "reconfigure"):
+        sys.stdout.reconfigure(errors="replace")  # An old console lacks the degree sign.
+    try:
+        words = _parser().parse_args(argv)
+        act: Callable[[argparse.Namespace], int] = words.act
+        return act(words)
+    except SystemExit as done:  # argparse after --help and --version
+        return int(done.code or 0)
+    finally:
+        if sys.stdout is not None:
+            sys.stdout.flush()
+
+
+def _tell(line: str) -> int:
+    print(f"lehrlight: {' '.join(line.split())}", file=sys.stderr)
+    return 2
+
+
+class _Parser(argparse.ArgumentParser):
+    def error(self, message: str) -> NoReturn:
+        raise InputError(message, place=self.prog, remedy=f"'{self.prog} --help' shows the way")
+
+
+def _parser() -> argparse.ArgumentParser:
+    parser = _Parser(
+        prog="lehrlight",
+        description="Stress in glass, calculated live and shown as a polariscope shows it. "
+        f"Without a command: the start window, or without a screen pictures in ./{SHOW}.",
+        epilog=EPILOG,
+        formatter_class=argparse.RawDescriptionHelpFormatter,
+        allow_abbrev=False,
+    )
+    parser.add_argument("--version", action="version", version=f"lehrlight {__version__}")
+    parser.set_defaults(act=_start)
+    commands = parser.add_subparsers(title="commands", metavar="COMMAND")
+
+    def command(name: str, act: Callable[[argparse.Namespace], int], help: str) -> Any:
+        made = commands.add_parser(name, help=help, description=help, allow_abbrev=False)
+        made.set_defaults(act=act)
+        return made
+
+    present = command("present", _present, "open a scene's window")
+    present.add_argument("scene", metavar="SCENE", nargs="?", help="default: the first scene")
+
+    scenes = command("scenes", _scenes, "list scenes with their settings and readings")
+    scenes.add_argument("--json", action="store_true", help="for programs")
+
+    solve = command("solve", _solve, "run a scene and print its readings")
+    _run_words(solve)
+    _reading_words(solve)
+    solve.add_argument("--json", action="store_true", help="for programs")
+
+    picture = command("picture", _picture, "run a scene and draw it between the polarizers")
+    _run_words(picture)
+    picture.add_argument("--out", metavar="FILE.png", required=True, help="the picture to write")
+    picture.add_argument("--size", metavar="WxH", default="1920x1080", help="pixels: %(default)s")
+    picture.add_argument(
+        "--turn", metavar="DEG", help="turn the polarizers, counted from the piece's length: 45"
+    )
+    picture.add_argument("--parallel", action="store_true", help="parallel instead of crossed")
+    picture.add_argument("--quarter-wave", action="store_true", help="both quarter-wave plates in")
+    picture.add_argument("--tint-plate", action="store_true", help="tint plate in")
+    picture.add_argument("--lamp", metavar="LAMP", help="such as daylight or sodium")
+    picture.add_argument("--gain", metavar="FACTOR", help="more light, for faint pictures: 1")
+
+    sweep = command("sweep", _sweep, "run a scene over a range of one setting, into a table")
+    _run_words(sweep)
+    _reading_words(sweep)
+    sweep.add_argument(
+        "--vary",
+        metavar="NAME=FROM:TO:COUNT",
+        required=True,
+        action="append",
+        help="the setting, its first and last value, and how many values",
+    )
+    sweep.add_argument("--out", metavar="FILE.csv", required=True, help="the table to write")
+
+    check = command("check", _check, "check material files: what is wrong, where, what to write")
+    check.add_argument("files", metavar="FILE", nargs="+")
+    return parser
+
+
+def _run_words(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument("scene", metavar="SCENE", help="'lehrlight scenes' lists them")
+    parser.add_argument(
+        "--set",
+        metavar="NAME=VALUE",
+        action="append",
+        default=[],
+        help="a setting other than its default; may be repeated",
+    )
+    parser.add_argument("--at", metavar="SECONDS", help="instant; default: the end of the story")
+
+
+def _reading_words(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument(
+        "--reading",
+        metavar="NAME",
+        action="append",
+        default=[],
+        help="this reading alone; may be repeated",
+    )
+
+
+def _has_display() -> bool:
+    if sys.platform in ("win32", "darwin"):
+        return True
+    return any(os.environ.get(name) for name in ("DISPLAY", "WAYLAND_DISPLAY", "QT_QPA_PLATFORM"))
+
+
+def _start(words: argparse.Namespace) -> int:
+    if _has_display():
+        return _window("demo_app.shells.start")
+    from demo_app.content.show import draw_show
+    from demo_app.scenes.catalogue import scenes
+
+    print(f"No screen was found: the demo show is drawn into ./{SHOW}", flush=True)
+    draw_show(scenes().values(), Path(SHOW), lambda line: print(line, flush=True))
+    return 0
+
+
+def _present(words: argparse.Namespace) -> int:
+    from demo_app.scenes.catalogue import scene, scenes
+
+    name = scene(words.scene).id if words.scene else next(iter(scenes()))
+    if not _has_display():
+        raise InputError(
+            "no screen was found",
+            place="present",
+            remedy=f"'lehrlight picture {name} --out FILE.png' needs none",
+        )
+    return _window("demo_app.shells.present", name)
+
+
+def _window(module: str, *words: str) -> int:
+    import importlib
+
+    try:
+        run = importlib.import_module(module).run
+    except ImportError as error:
+        if isinstance(error, ModuleNotFoundError):
+            raise
+        raise InputError(
+            str(error), place="window", remedy="install the system packages that the README names"
+        ) from None
+    return int(run(*words, sys.argv[:1]))
+
+
+def _scenes(words: argparse.Namespace) -> int:
+    from demo_app.content.readings import as_json, scenes_record, scenes_table
+    from demo_app.scenes.catalogue import scenes
+
+    known = scenes().values()
+    print(as_json(scenes_record(known)) if words.json else scenes_table(known))
+    return 0
+
+
+def _prepared(words: argparse.Namespace) -> tuple[Any, Any, float | None]:
+    """Scene, settings record and instant of a command that runs one scene once."""
+    from demo_app.content.words import parse_instant, parse_sets
+    from demo_app.scenes.catalogue import scene
+    from demo_app.scenes.settings import make
+
+    chosen = scene(words.scene)
+    settings: Any = make(chosen.settings, parse_sets(words.set))
+    return chosen, settings, parse_instant(chosen, [settings], words.at)
+
+
+def _solve(words: argparse.Namespace) -> int:
+    from demo_app.content.readings import as_json, as_record, as_table, check_names, only, solve
+
+    scene, settings, at_s = _prepared(words)
+    check_names(scene, words.reading)
+    found = only(solve(scene, settings, at_s), words.reading)
+    print(as_json(as_record(found)) if words.json else as_table(found))
+    return 0
+
+
+def _picture(words: argparse.Namespace) -> int:
+    from demo_app.content.atomic import check_place
+    from demo_app.content.pictures import arranged, check_name, draw, save
+    from demo_app.content.words import parse_size
+    from demo_app.scenes.run import state_at
+
+    scene, settings, at_s = _prepared(words)
+    size, out, instrument = parse_size(words.size), check_name(Path(words.out)), arranged(words)
+    check_place(out)
+    state = state_at(scene, settings, at_s)
+    save(out, draw(scene.view(settings, state).stage, size, instrument))
+    return 0
+
+
+def _sweep(words: argparse.Namespace) -> int:
+    from demo_app.content.atomic import check_place, write_text
+    from demo_app.content.sweep import parse_vary, points, table
+    from demo_app.content.words import parse_instant, parse_sets
+    from demo_app.scenes.catalogue import scene
+
+    chosen = scene(words.scene)
+    if len(words.vary) > 1:
+        raise InputError("is given twice", place="--vary", remedy="vary one setting at a time")
+    vary = parse_vary(chosen, words.vary[0])
+    runs = points(chosen, parse_sets(words.set), vary)
+    at_s = parse_instant(chosen, runs, words.at)
+    out = Path(words.out)
+    check_place(out)
+    progress = _progress if sys.stderr is not None and sys.stderr.isatty() else _quiet
+    write_text(out, table(chosen, runs, vary, at_s, words.reading, progress))
+    return 0
+
+
+def _progress(done: int, count: int) -> None:
+    print(f"\r{done} of {count}", end="\n" if done == count else "", file=sys.stderr, flush=True)
+
+
+def _quiet(done: int, count: int) -> None:
+    pass
+
+
+def _check(words: argparse.Namespace) -> int:
+    from demo_app.content.checks import check_file
+
+    status = 0
+    for name in words.files:
+        try:
+            print(f"{name}: {check_file(Path(name))}")
+        except InputError as error:
+            status = _tell(str(error))
+    return status
