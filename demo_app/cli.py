@@ -71,7 +71,8 @@ def _tell(line: str) -> int:
 
 class _Parser(argparse.ArgumentParser):
     def error(self, message: str) -> NoReturn:
-        raise InputError(message, place=self.prog, remedy=f"'{self.prog} --help' shows the way")
+        place = self.prog.removeprefix("lehrlight").strip() or "command"
+        raise InputError(message, place=place, remedy=f"'{self.prog} --help' shows the way")
 
 
 def _parser() -> argparse.ArgumentParser:
@@ -173,19 +174,19 @@ def _start(words: argparse.Namespace) -> int:
 
 
 def _present(words: argparse.Namespace) -> int:
-    from demo_app.scenes.catalogue import scene, scenes
+    from demo_app.scenes.catalogue import scene
 
-    name = scene(words.scene).id if words.scene else next(iter(scenes()))
+    name = scene(words.scene).id if words.scene else None
     if not _has_display():
         raise InputError(
             "no screen was found",
             place="present",
-            remedy=f"'lehrlight picture {name} --out FILE.png' needs none",
+            remedy="'lehrlight picture SCENE --out FILE.png' needs none",
         )
     return _window("demo_app.shells.present", name)
 
 
-def _window(module: str, *words: str) -> int:
+def _window(module: str, *words: str | None) -> int:
     import importlib
 
     try:

@@ -109,10 +109,10 @@ def test_solve_for_people_is_an_aligned_table(capsys):
     assert out.splitlines() == [
         "A bar, let go, 0 s after the start",
         "",
-        "Tension              1  MPa  tension_MPa",
-        "What it does   lets go       verdict",
-        "Whole              yes       whole",
-        "Breaks after      none  s    break_at_s",
+        "Tension             1  MPa  tension_MPa",
+        "What it does  lets go       verdict",
+        "Whole             yes       whole",
+        "Breaks after     none  s    break_at_s",
         "",
         "The pull of 1.0 MPa fades.",
     ]

@@ -73,7 +73,7 @@ def refused(capsys, *words):
         (["picture", "bar", "--out", "away/bar.png"], "folder is missing"),
         (["picture", "bar", "--out", "b.png", "--size", "0x0"], "WIDTHxHEIGHT"),
         (["picture", "bar", "--out", "b.png", "--size", "1920"], "WIDTHxHEIGHT"),
-        (["picture", "bar", "--out", "b.png", "--size", "-5x9"], "WIDTHxHEIGHT"),
+        (["picture", "bar", "--out", "b.png", "--size=-5x9"], "WIDTHxHEIGHT"),
         (["picture", "bar", "--out", "b.png", "--size", "1e3x9"], "WIDTHxHEIGHT"),
         (["picture", "bar", "--out", "b.png", "--size", "99999x99999"], "WIDTHxHEIGHT"),
         (["picture", "bar", "--out", "b.png", "--turn", "nan"], "--turn"),

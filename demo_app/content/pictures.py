@@ -65,9 +65,9 @@ def draw(
     Returns
     -------
     numpy.ndarray
-        Shape (height, width, channels), sRGB.
+        Shape (height, width, 4), as `demo_app.optics.picture.colour` returns it.
     """
-    return colour(stage, instrument or Instrument(), size)
+    return colour(stage, instrument or Instrument(), *size)
 
 
 def save(path: Path, picture: NDArray[np.uint8]) -> None:

@@ -9,6 +9,7 @@ import numpy as np
 from demo_app.content.atomic import make_folder, write_text
 from demo_app.content.pictures import FULL_HD, draw, save
 from demo_app.content.readings import Result, as_json, as_record, result
+from demo_app.optics.picture import peak_nm
 from demo_app.scenes.run import state_at, states
 from demo_app.scenes.scene import Scene
 
@@ -57,7 +58,7 @@ def liveliest(scene: Scene, settings: Any, instants: int = INSTANTS) -> Any:
     for state in states(scene, settings):
         if state.time_s < wanted - 1e-9:
             continue
-        peak = _peak_nm(scene, settings, state)
+        peak = peak_nm(scene.view(settings, state).stage)
         if peak > most:
             best, most = state, peak
         while wanted is not None and state.time_s >= wanted - 1e-9:
@@ -65,11 +66,6 @@ def liveliest(scene: Scene, settings: Any, instants: int = INSTANTS) -> Any:
         if wanted is None:
             break
     return best
-
-
-def _peak_nm(scene: Scene, settings: Any, state: Any) -> float:
-    pieces = scene.view(settings, state).stage.pieces
-    return max((float(piece.map.retardation_nm().max()) for piece in pieces), default=0.0)
 
 
 def _record(found: Result, picture: str, at_s: float) -> dict[str, Any]:
