@@ -69,21 +69,30 @@ def bandwidth_of(*rows: Rows) -> int:
     return max(int((r.dofs.max(axis=1) - r.dofs.min(axis=1)).max()) for r in rows)
 
 
-def band_form(parts: tuple[tuple[float, Rows], ...], bandwidth: int) -> BandForm:
-    """Band form of the sum of ``factor * A' diag(coefficient) A`` over `parts` (factor, A)."""
-    size = parts[0][1].size
-    points = parts[0][1].dofs.shape[0]
-    total = sp.csr_matrix((size * (bandwidth + 1), points))
-    for factor, rows in parts:
-        k = rows.dofs.shape[1]
-        i = np.repeat(rows.dofs, k, axis=1)
-        j = np.tile(rows.dofs, (1, k))
-        value = factor * np.repeat(rows.values, k, axis=1) * np.tile(rows.values, (1, k))
-        point = np.repeat(np.arange(points)[:, None], k * k, axis=1)
-        lower = (i >= j) & (value != 0)
-        index = j[lower] * (bandwidth + 1) + (i - j)[lower]
-        total = total + sp.coo_matrix((value[lower], (index, point[lower])), shape=total.shape)
-    return BandForm(size, bandwidth, total.tocsr())
+def band_form(parts: tuple[tuple[float, Rows], ...], weight: Array, bandwidth: int) -> BandForm:
+    """Band form of the sum of ``factor * A' diag(weight * coefficient) A`` over (factor, A).
+
+    Parameters
+    ----------
+    parts : tuple of (float, Rows)
+        All on the same unknowns at each point.
+    weight : numpy.ndarray
+        Shape (points,): quadrature weights.
+    bandwidth : int
+        At least `bandwidth_of` the parts.
+    """
+    first = parts[0][1]
+    points, k = first.dofs.shape
+    a, b = np.tril_indices(k)
+    i = np.maximum(first.dofs[:, a], first.dofs[:, b])
+    j = np.minimum(first.dofs[:, a], first.dofs[:, b])
+    product = sum(f * rows.values[:, a] * rows.values[:, b] for f, rows in parts)
+    entry = j * (bandwidth + 1) + (i - j)
+    pointers = np.arange(0, entry.size + 1, entry.shape[1])
+    shape = (first.size * (bandwidth + 1), points)
+    value = np.asarray(product) * weight[:, None]
+    spread = sp.csc_matrix((value.ravel(), entry.ravel(), pointers), shape=shape)
+    return BandForm(first.size, bandwidth, spread.tocsr())
 
 
 @dataclass(frozen=True)

@@ -31,6 +31,10 @@ FILM_BOILING = 300.0
 """Coefficient under a drop that floats on its vapour, W/(m2 K): a few hundred (handbook range,
 from memory)."""
 
+ROLLS_OFF = 0.3
+"""Time in which a floating drop leaves a turning bottle, s: about a quarter turn (common
+practice)."""
+
 
 @dataclass(frozen=True)
 class Surface:
@@ -151,20 +155,26 @@ def wets_below(water: Array, effusivity: float) -> Array:
     return FOAM_LIMIT + WATER_EFFUSIVITY / effusivity * (FOAM_LIMIT - water)
 
 
+def floats(water: Water, surface: Array, effusivity: float) -> Array:
+    """Share of the water that floats on its vapour, 0 to 1, for a `surface` temperature (K)."""
+    limit = wets_below(water.temperature, effusivity)
+    return np.asarray(1 / (1 + np.exp(-np.clip((surface - limit) / 10.0, -60, 60))))
+
+
 def water_coefficient(water: Water, surface: Array, effusivity: float) -> Array:
     """Heat transfer coefficient under the water, W/(m2 K); zero where dry.
 
     Between wetting and floating the logarithm falls over 40 K; the last 20 micrometres of a
     layer wet only part of the surface.
     """
-    limit = wets_below(water.temperature, effusivity)
-    floating = 1 / (1 + np.exp(-np.clip((surface - limit) / 10.0, -60, 60)))
-    wet = WETTED * (FILM_BOILING / WETTED) ** floating
+    wet = WETTED * (FILM_BOILING / WETTED) ** floats(water, surface, effusivity)
     return np.asarray(wet * np.minimum(1.0, water.depth / 20e-6))
 
 
-def warm_water(water: Water, surface: Array, coefficient: Array, seconds: float) -> Water:
-    """Water after `seconds`: it warms up to boiling, then boils off.
+def warm_water(
+    water: Water, surface: Array, coefficient: Array, effusivity: float, seconds: float
+) -> Water:
+    """Water after `seconds`: it warms up to boiling, then boils off; where it floats it rolls off.
 
     Parameters
     ----------
@@ -172,6 +182,8 @@ def warm_water(water: Water, surface: Array, coefficient: Array, seconds: float)
         Before.
     surface, coefficient : numpy.ndarray
         Shape (points,): glass temperature (K) and coefficient (W/(m2 K)) of this step.
+    effusivity : float
+        sqrt(k rho c) of the glass, J/(m2 K sqrt(s)).
     seconds : float
         Length of the step, s.
     """
@@ -181,4 +193,5 @@ def warm_water(water: Water, surface: Array, coefficient: Array, seconds: float)
     reached = water.temperature + np.where(wet, ease, 0.0) * (surface - water.temperature)
     surplus = np.maximum(0.0, reached - BOILING) * store
     depth = np.maximum(0.0, water.depth - np.where(wet, surplus, 0.0) / WATER_LATENT)
+    depth = depth * np.exp(-floats(water, surface, effusivity) * seconds / ROLLS_OFF)
     return Water(np.where(depth < 1e-7, 0.0, depth), np.minimum(reached, BOILING))

@@ -13,7 +13,6 @@ from demo_app.physics.revolve.elastic import (
     StressForm,
     balance,
     isotropic,
-    stiffness,
     stress_form,
 )
 from demo_app.physics.revolve.heat import HeatForm, heat_form, heat_step
@@ -26,7 +25,7 @@ _RELAXING = 100.0
 time is of the order of months, and the fastest twentieth of it of minutes."""
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class Body:
     """Everything that does not change while a piece heats and cools.
 
@@ -42,6 +41,9 @@ class Body:
         Matrices of equilibrium.
     solid : Factor
         Stiffness of the solid, factorised once.
+    tied_below : float
+        Where the mesh is split: depth (m) below which the two faces still hold together; infinite
+        where they are free.
     """
 
     material: Material
@@ -49,6 +51,7 @@ class Body:
     heat: HeatForm
     stress: StressForm
     solid: Factor
+    tied_below: float = np.inf
 
 
 @dataclass(frozen=True)
@@ -77,13 +80,37 @@ class Glass:
 
 
 def body(material: Material, mesh: WallMesh) -> Body:
-    """Body of `material` on `mesh`."""
+    """Body of `material` on `mesh`; where the mesh is split, in two pieces."""
     form = stress_form(mesh)
+    return Body(material, mesh, heat_form(mesh), form, _solid(material, mesh, form, np.inf))
+
+
+def tied(piece: Body, depth: float) -> Body:
+    """The same split body while its faces still hold together below `depth` (m)."""
+    below = depth if depth < piece.mesh.depth[-1] - 1e-12 else np.inf
+    solid = _solid(piece.material, piece.mesh, piece.stress, below)
+    return replace(piece, solid=solid, tied_below=below)
+
+
+def _solid(material: Material, mesh: WallMesh, form: StressForm, below: float) -> Factor:
     count = mesh.wall.r.size
-    solid = stiffness(
-        form, np.full(count, material.bulk_modulus), np.full(count, material.shear_modulus)
-    )
-    return Body(material, mesh, heat_form(mesh), form, solid)
+    bulk, shear = (np.full(count, m) for m in (material.bulk_modulus, material.shear_modulus))
+    return _stiffness(mesh, form, bulk, shear, below)
+
+
+def _stiffness(mesh: WallMesh, form: StressForm, bulk: Array, shear: Array, below: float) -> Factor:
+    band, held = form.bulk.band(bulk) + form.shear.band(shear), form.held
+    if mesh.split is not None and np.isfinite(below):
+        rows = mesh.depth.size
+        hold = np.flatnonzero(mesh.depth > below - 1e-12)
+        near = ((mesh.split - 1) * rows + hold[:, None]) * 2 + np.arange(2)
+        stiff = 1e4 * band[0].max()
+        band[0, near] += stiff
+        band[0, near + 2 * rows] += stiff
+        band[2 * rows, near] -= stiff
+        # Held together it is one loose piece, so one axial support is enough.
+        held = held[held != (mesh.nodes - rows) * 2 + 1]
+    return factorise(pin(band, held))
 
 
 def cold(piece: Body) -> Glass:
@@ -133,7 +160,9 @@ def _relax(piece: Body, glass: Glass, temperature: Array, seconds: float) -> Gla
     step = predict(material, before, piece.heat.value @ temperature, seconds)
     initial = step.remembered.copy()
     initial[:3] -= 3 * step.bulk_modulus * step.free_strain
-    factor = stiffness(piece.stress, step.bulk_modulus, step.shear_modulus)
+    factor = _stiffness(
+        piece.mesh, piece.stress, step.bulk_modulus, step.shear_modulus, piece.tied_below
+    )
     moved = balance(piece.stress, factor, initial)
     points, stress = finish(material, before, step, piece.stress.strains(moved))
     return Glass(temperature, glass.displacement + moved, stress, points=points)
@@ -150,29 +179,6 @@ def parted(piece: Body, s: float) -> Body:
     ends = mesh.s[::2]
     at = float(ends[1:-1][np.argmin(np.abs(ends[1:-1] - s))])
     return body(piece.material, wall_mesh(mesh.profile, ends, mesh.depth[::2], split=at))
-
-
-def tied(piece: Body, depth: float) -> Factor:
-    """Stiffness of a cut body whose faces still hold together below `depth` (m)."""
-    mesh, form, material = piece.mesh, piece.stress, piece.material
-    if mesh.split is None:
-        raise ValueError("the body is not cut")
-    count = mesh.wall.r.size
-    band = form.bulk.band(np.full(count, material.bulk_modulus)) + form.shear.band(
-        np.full(count, material.shear_modulus)
-    )
-    rows = mesh.depth.size
-    hold = np.flatnonzero(mesh.depth > depth - 1e-12)
-    held = form.held
-    if hold.size:
-        left = ((mesh.split - 1) * rows + hold[:, None]) * 2 + np.arange(2)
-        stiff = 1e4 * band[0].max()
-        band[0, left] += stiff
-        band[0, left + 2 * rows] += stiff
-        band[2 * rows, left] -= stiff
-        # Held together it is one loose piece, so one axial support is enough.
-        held = held[held != (mesh.nodes - rows) * 2 + 1]
-    return factorise(pin(band, held))
 
 
 def cut(glass: Glass, split: int, rows: int) -> Glass:

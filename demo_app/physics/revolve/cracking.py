@@ -92,19 +92,21 @@ def grown_depth(mesh: WallMesh, along: Array, depth: float, toughness: float) ->
     return wall
 
 
-def path(mesh: WallMesh, stress: WallStress, start: float) -> Array:
+def path(mesh: WallMesh, stress: WallStress, start: float, depth: float) -> Array:
     """Arc length (m) of a crack at each node row, shape (rows,), from `start` on the outside.
 
-    It runs square to the largest principal stress of the uncracked wall.
+    It goes straight in over the first `depth` (m) and then turns by ``-2 K_II / K_I``, the largest
+    hoop stress at the tip (Erdogan and Sih 1963, J. Basic Eng. 85, 519) for small angles; K_II by
+    the weight function of K_I. Below the range of the weight function it keeps its direction.
     """
-    places = [start]
+    places, lean = [start], 0.0
     for i in range(mesh.depth.size - 1):
-        here = places[-1]
-        along, inward, shear = (
-            float(at_place(mesh, f[:, i], here))
-            for f in (stress.along, stress.inward, stress.shear)
-        )
-        lean = 0.5 * np.arctan2(2 * shear, along - inward)
-        step = -np.tan(np.clip(lean, -1.2, 1.2)) * (mesh.depth[i + 1] - mesh.depth[i])
+        here, front = places[-1], float(mesh.depth[i])
+        if depth <= front <= DEEPEST * mesh.depth[-1]:
+            weights = intensity_weights(mesh, front)
+            opening = float(weights @ at_place(mesh, stress.along, here))
+            sliding = float(weights @ at_place(mesh, stress.shear, here))
+            lean = float(np.clip(-2 * sliding / opening, -1, 1)) if opening > 0 else lean
+        step = lean * (mesh.depth[i + 1] - mesh.depth[i])
         places.append(float(np.clip(here + step, mesh.s[0], mesh.s[-1])))
     return np.asarray(places)

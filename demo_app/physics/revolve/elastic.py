@@ -10,7 +10,7 @@ import numpy as np
 import scipy.sparse as sp
 from numpy.typing import NDArray
 
-from demo_app.physics.band import BandForm, Factor, Rows, band_form, bandwidth_of, factorise, pin
+from demo_app.physics.band import BandForm, Factor, Rows, band_form, bandwidth_of
 from demo_app.physics.revolve.mesh import Points, WallMesh
 
 Array = NDArray[np.float64]
@@ -67,15 +67,11 @@ def stress_form(mesh: WallMesh) -> StressForm:
         tuple(rows.matrix() for rows in strain),
         volume.matrix(),
         points.weight,
-        _weighed(band_form(((1.0, volume),), wide), points),
-        _weighed(band_form((*deviator, (4.0, strain[3])), wide), points),
+        band_form(((1.0, volume),), points.weight, wide),
+        band_form((*deviator, (4.0, strain[3])), points.weight, wide),
         _recovery(points, mesh.nodes),
         _held(mesh),
     )
-
-
-def _weighed(form: BandForm, points: Points) -> BandForm:
-    return BandForm(form.size, form.bandwidth, form.spread.multiply(points.weight).tocsr())
 
 
 def _strain_rows(points: Points) -> tuple[Rows, Rows, Rows, Rows]:
@@ -133,11 +129,6 @@ def _recovery(points: Points, nodes: int) -> Any:
 def _gauss_weights(at: Array) -> Array:
     one = np.where(np.abs(at) < 0.1, 8 / 9, 5 / 9)
     return np.asarray(one[:, 0] * one[:, 1])
-
-
-def stiffness(form: StressForm, bulk: Array, shear: Array) -> Factor:
-    """Factorised stiffness for moduli (points,), Pa."""
-    return factorise(pin(form.bulk.band(bulk) + form.shear.band(shear), form.held))
 
 
 def isotropic(strain: Array, bulk: Array | float, shear: Array | float) -> Array:

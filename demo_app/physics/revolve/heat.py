@@ -52,21 +52,17 @@ def heat_form(mesh: WallMesh) -> HeatForm:
     wide = bandwidth_of(mesh.wall.value)
     wall = mesh.wall
     return HeatForm(
-        _weighed(band_form(((1.0, wall.value),), wide), wall),
-        _weighed(band_form(((1.0, wall.slope_r), (1.0, wall.slope_z)), wide), wall),
+        band_form(((1.0, wall.value),), wall.weight, wide),
+        band_form(((1.0, wall.slope_r), (1.0, wall.slope_z)), wall.weight, wide),
         wall.value.matrix(),
         _surface(mesh.outer, wide),
         _surface(mesh.inner, wide),
     )
 
 
-def _weighed(form: BandForm, points: Points) -> BandForm:
-    return BandForm(form.size, form.bandwidth, form.spread.multiply(points.weight).tocsr())
-
-
 def _surface(points: Points, wide: int) -> SurfaceForm:
     value = points.value.matrix()
-    band = _weighed(band_form(((1.0, points.value),), wide), points)
+    band = band_form(((1.0, points.value),), points.weight, wide)
     return SurfaceForm(band, value, value.T.multiply(points.weight).tocsr())
 
 

@@ -148,8 +148,8 @@ def bottle(
         Straight part of the neck, m.
     """
     radius = outer_diameter / 2 - wall / 2
-    neck = max(neck_share * outer_diameter / 2, 3 * wall) - wall / 2
-    heel = 2.5 * wall + 0.004
+    neck = max(neck_share * outer_diameter / 2, 2 * wall) - wall / 2
+    heel = min(2.5 * wall + 0.004, 0.8 * radius)
     slope = math.radians(60)
     bend = (radius - neck) / (2 * (1 - math.cos(slope)))
     body = height - neck_length - 2 * bend * math.sin(slope) - wall / 2 - heel
