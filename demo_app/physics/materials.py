@@ -119,9 +119,9 @@ class Material:
         Its relaxation; where not published, assumed (`assumed` says so).
     assumed : tuple of str
         Names of the values that are assumed rather than sourced.
-    expansion_rise : float
-        Rise of the solid's linear expansion with temperature, 1/K2; `expansion` holds at 0 degC
-        if it is not zero. No file sets it: the published benchmark glass needs it.
+    expansion_rise : tuple of float
+        Coefficients of t, t**2 ... that are added to the solid's `expansion`, t in degrees Celsius.
+        No file sets them: the published sandwich-seal benchmark needs them.
     """
 
     id: str
@@ -145,7 +145,7 @@ class Material:
     softening_point: float
     relaxation: RelaxationLaw
     assumed: tuple[str, ...] = ()
-    expansion_rise: float = 0.0
+    expansion_rise: tuple[float, ...] = ()
 
     @property
     def shear_modulus(self) -> float:
@@ -159,11 +159,17 @@ class Material:
 
     def expansion_at(self, temperature: Array) -> Array:
         """Linear expansion of the solid at `temperature` (K, any shape), 1/K."""
-        return self.expansion + self.expansion_rise * (temperature - _ZERO_C)
+        rises = enumerate(self.expansion_rise, start=1)
+        return np.asarray(
+            self.expansion + sum(rise * (temperature - _ZERO_C) ** power for power, rise in rises)
+        )
 
     def solid_strain(self, start: Array, end: Array) -> Array:
         """Free strain of the solid from temperature `start` to `end` (K, any shape)."""
-        return self.expansion_at((start + end) / 2) * (end - start)
+        if not self.expansion_rise:
+            return self.expansion * (end - start)
+        ends = self.expansion_at(start) + self.expansion_at(end)
+        return (ends + 4 * self.expansion_at((start + end) / 2)) / 6 * (end - start)
 
     def conductivity_at(self, temperature: Array) -> Array:
         """Thermal conductivity at `temperature` (K, any shape), W/(m K)."""

@@ -1,0 +1,1 @@
+"""Bodies: each brings its geometry, conduction and equilibrium; the material law is shared."""
