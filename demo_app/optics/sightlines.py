@@ -93,7 +93,7 @@ def sightlines(
     chosen = mesh.s[columns]
     first = range(mesh.s.size)[columns][0]
     z = _levels(mesh, columns)
-    near, far = _cut(mesh, z, chosen[0], chosen[-1])
+    z, near, far = _cut(mesh, z, chosen[0], chosen[-1])
     share = 1 - (1 - np.linspace(0, 1, samples)) ** 1.7
     r = near[:, None] + (far - near)[:, None] * share
     sample = _interpolation(mesh, chosen, first, r, np.broadcast_to(z[:, None], r.shape))
@@ -141,7 +141,7 @@ def abel_weights(r: Array, x: Array) -> Array:
 
 def _levels(mesh: WallMesh, columns: slice) -> Array:
     outline = mesh.z[columns, 0]
-    low, high = outline[0], outline[-1]
+    low, high = mesh.z[columns].min(), mesh.z[columns].max()
     if mesh.profile.closed_on_axis and columns.start in (None, 0):
         base = np.linspace(0.0, 2 * mesh.profile.wall, 13)
         outline = np.concatenate([base, outline[outline > base[-1]]])
@@ -157,29 +157,29 @@ def _divided(low: float, high: float, widest: float = 1.6e-3) -> Array:
     return np.linspace(low, high, int(np.ceil((high - low) / widest)) + 1)[:-1]
 
 
-def _cut(mesh: WallMesh, z: Array, first: float, last: float) -> tuple[Array, Array]:
-    """Smallest and largest radius of the piece at each level, m."""
+def _cut(mesh: WallMesh, z: Array, first: float, last: float) -> tuple[Array, Array, Array]:
+    """Levels that meet the piece, and its smallest and largest radius at each, all in m."""
     reach = float(mesh.r.max()) * 1.001
     grid = np.linspace(0.0, reach, 1500)
 
-    def inside(r: Array) -> NDArray[np.bool_]:
-        s, _ = mesh.profile.locate(r, np.broadcast_to(z[:, None], r.shape))
+    def inside(r: Array, level: Array) -> NDArray[np.bool_]:
+        s, _ = mesh.profile.locate(r, np.broadcast_to(level[:, None], r.shape))
         return np.asarray((s >= first - 1e-9) & (s <= last + 1e-9))
 
-    flags = inside(np.broadcast_to(grid, (z.size, grid.size)))
-    if not flags.any(axis=1).all():
-        raise ValueError("a level misses the wall")
+    flags = inside(np.broadcast_to(grid, (z.size, grid.size)), z)
+    met = flags.any(axis=1)
+    z, flags = z[met], flags[met]
     low = flags.argmax(axis=1)
     high = grid.size - 1 - flags[:, ::-1].argmax(axis=1)
     step = grid[1] - grid[0]
-    near = np.where(low == 0, 0.0, _edge(inside, grid[low] - step, grid[low]))
-    return near, _edge(inside, grid[high] + step, grid[high])
+    near = np.where(low == 0, 0.0, _edge(inside, z, grid[low] - step, grid[low]))
+    return z, near, _edge(inside, z, grid[high] + step, grid[high])
 
 
-def _edge(inside: Any, out: Array, within: Array) -> Array:
+def _edge(inside: Any, z: Array, out: Array, within: Array) -> Array:
     for _ in range(40):
         middle = (out + within) / 2
-        hit = inside(middle[:, None])[:, 0]
+        hit = inside(middle[:, None], z)[:, 0]
         within, out = np.where(hit, middle, within), np.where(hit, out, middle)
     return np.asarray(within)
 

@@ -155,6 +155,11 @@ def wets_below(water: Array, effusivity: float) -> Array:
     return FOAM_LIMIT + WATER_EFFUSIVITY / effusivity * (FOAM_LIMIT - water)
 
 
+def outlasts_water(effusivity: float) -> float:
+    """Surface temperature (K) above which even cold water floats, for a glass's `effusivity`."""
+    return float(wets_below(np.asarray(ROOM), effusivity))
+
+
 def floats(water: Water, surface: Array, effusivity: float) -> Array:
     """Share of the water that floats on its vapour, 0 to 1, for a `surface` temperature (K)."""
     limit = wets_below(water.temperature, effusivity)

@@ -1,5 +1,6 @@
 """The Revolve body: one mesh of one material, and the state of the glass in it."""
 
+import functools
 from dataclasses import dataclass, replace
 
 import numpy as np
@@ -175,10 +176,14 @@ def nodal_stress(piece: Body, glass: Glass) -> Array:
 
 def parted(piece: Body, s: float) -> Body:
     """The body cut through at the element end nearest to arc length `s` (m): two free faces."""
+    ends = piece.mesh.s[2:-2:2]
+    return _parted_at(piece, float(ends[np.argmin(np.abs(ends - s))]))
+
+
+@functools.lru_cache(maxsize=4)
+def _parted_at(piece: Body, end: float) -> Body:
     mesh = piece.mesh
-    ends = mesh.s[::2]
-    at = float(ends[1:-1][np.argmin(np.abs(ends[1:-1] - s))])
-    return body(piece.material, wall_mesh(mesh.profile, ends, mesh.depth[::2], split=at))
+    return body(piece.material, wall_mesh(mesh.profile, mesh.s[::2], mesh.depth[::2], split=end))
 
 
 def cut(glass: Glass, split: int, rows: int) -> Glass:

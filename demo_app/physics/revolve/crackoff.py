@@ -23,7 +23,13 @@ from demo_app.physics.revolve.cracking import (
     path,
     wall_stress,
 )
-from demo_app.physics.revolve.surroundings import Firing, dried, heated, watered
+from demo_app.physics.revolve.surroundings import (
+    Firing,
+    dried,
+    effusivity,
+    heated,
+    watered,
+)
 from demo_app.physics.revolve.verdict import Bottle, Peaks, no_peaks, ordinary_flaw, weighed, worst
 
 Array = NDArray[np.float64]
@@ -119,19 +125,19 @@ def step(bottle: Bottle, firing: Firing, moment: Moment) -> Moment:
     """The instant one step later."""
     seconds, now = step_seconds(firing, moment), moment.time_s
     crack, glass = moment.crack, moment.glass
-    shown = (bottle.piece, glass) if crack is None else (crack.piece, crack.glass)
-    water = watered(shown[0], bottle.ring, firing, moment.water, now)
+    wetted = shown(bottle, moment)
+    water = watered(wetted[0], bottle.ring, firing, moment.water, now)
     followed = crack is None or now < crack.began_s + _AFTERWARDS
     if followed:
         glass = heated(bottle.piece, bottle.ring, firing, glass, water, now, seconds)
-        shown = (bottle.piece, glass)
+        wetted = (bottle.piece, glass)
     if crack is not None:
         pieces = heated(crack.piece, bottle.ring, firing, crack.glass, water, now, seconds)
         crack = replace(crack, glass=pieces)
-        shown = (crack.piece, pieces)
+        wetted = (crack.piece, pieces)
     floating = 0.0
     if water is not None:
-        water, floating = dried(*shown, water, seconds)
+        water, floating = dried(*wetted, water, seconds)
     later = replace(
         moment, time_s=now + seconds, step=moment.step + 1, glass=glass, water=water, crack=crack
     )
@@ -145,12 +151,23 @@ def _followed(bottle: Bottle, moment: Moment, floating: float) -> Moment:
     return replace(moment, ratio=ratio, peaks=peaks)
 
 
+def shown(bottle: Bottle, moment: Moment) -> tuple[Body, Glass]:
+    """Body and state that are to be seen: the bottle, or what the crack made of it."""
+    crack = moment.crack
+    return (bottle.piece, moment.glass) if crack is None else (crack.piece, crack.glass)
+
+
 def stress_of(bottle: Bottle, moment: Moment) -> tuple[Body, Glass, WallStress, Array]:
     """Body and state to be seen; their stress in the wall's directions and at the nodes, Pa."""
-    crack = moment.crack
-    piece, glass = (bottle.piece, moment.glass) if crack is None else (crack.piece, crack.glass)
+    piece, glass = shown(bottle, moment)
     nodal = nodal_stress(piece, glass)
     return piece, glass, wall_stress(piece.mesh, nodal), nodal
+
+
+def effusivity_of(bottle: Bottle, moment: Moment) -> float:
+    """``sqrt(k rho c)`` of the bottle's hottest surface, J/(m2 K sqrt(s))."""
+    piece, glass = shown(bottle, moment)
+    return effusivity(piece.material, piece.heat.outer.value @ glass.temperature)
 
 
 def _cracked(bottle: Bottle, moment: Moment) -> Moment:

@@ -36,7 +36,7 @@ class Points:
     slope_z: Rows
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class WallMesh:
     """Mesh of a profile's wall; node ``column * rows + row``, row 0 on the outer surface.
 
@@ -97,7 +97,7 @@ def graded(profile: Profile, centre: float, *, fine: float, flat: float, coarse:
 
 def _drop_close(stops: Array, keep: float, least: float) -> Array:
     near = (np.abs(stops - keep) < least) & (stops != keep) & (stops > 0) & (stops < stops[-1])
-    return stops[~near]
+    return np.asarray(stops[~near])
 
 
 def _cells(
