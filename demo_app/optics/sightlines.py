@@ -154,7 +154,7 @@ def _levels(mesh: WallMesh, columns: slice) -> Array:
 
 
 def _divided(low: float, high: float, widest: float = 1.6e-3) -> Array:
-    return np.linspace(low, high, int(np.ceil((high - low) / widest)) + 1)[:-1]
+    return np.asarray(np.linspace(low, high, int(np.ceil((high - low) / widest)) + 1)[:-1])
 
 
 def _cut(mesh: WallMesh, z: Array, first: float, last: float) -> tuple[Array, Array, Array]:
