@@ -1,0 +1,165 @@
+"""The picture between the polarizers, with its outline, marks and scale."""
+
+from PySide6.QtCore import QEvent, QObject, QPointF, QRectF, QSize, Qt, Signal
+from PySide6.QtGui import (
+    QColor,
+    QEventPoint,
+    QImage,
+    QMouseEvent,
+    QPainter,
+    QPaintEvent,
+    QPen,
+    QResizeEvent,
+)
+from PySide6.QtWidgets import QSizePolicy, QWidget
+
+from demo_app.optics.retardation import Stage
+from demo_app.scenes.scene import Mark
+from demo_app.ui import theme, words
+from demo_app.ui.field import Field, outline
+from demo_app.ui.marks import MarkPainter, plate, plate_size, scale_bar
+from demo_app.ui.worker import Pixels
+
+MOST_PIXELS = 1920 * 1080
+
+
+class PictureView(QWidget):
+    """Paints one picture's memory as it is, and words over it.
+
+    Attributes
+    ----------
+    sized : Signal()
+        The size of the picture to make has changed; see `picture_size`.
+    tapped : Signal()
+        The picture was touched or clicked without being dragged.
+    """
+
+    sized = Signal()
+    tapped = Signal()
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._pixels: Pixels | None = None
+        self._stage: Stage | None = None
+        self._marks: tuple[Mark, ...] = ()
+        self._gain = 1.0
+        self._caption = ""
+        self._size_px = 16
+        self._finger: int | None = None
+        self._down: QPointF | None = None
+        self.installEventFilter(self)
+        self.setAttribute(Qt.WidgetAttribute.WA_OpaquePaintEvent)
+        self.setAttribute(Qt.WidgetAttribute.WA_AcceptTouchEvents)
+        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
+
+    def sizeHint(self) -> QSize:  # noqa: D102
+        return QSize(960, 540)
+
+    def picture_size(self) -> tuple[int, int]:
+        """Width and height in device pixels, at most as many as a full-HD picture has."""
+        ratio = self.devicePixelRatioF()
+        width, height = self.width() * ratio, self.height() * ratio
+        shrink = min(1.0, (MOST_PIXELS / max(width * height, 1)) ** 0.5)
+        return max(int(width * shrink), 1), max(int(height * shrink), 1)
+
+    def set_type_size(self, size: int) -> None:
+        """Height of the words, pixels."""
+        self._size_px = size
+        self.update()
+
+    def show_picture(
+        self, pixels: Pixels, stage: Stage, marks: tuple[Mark, ...], gain: float, caption: str
+    ) -> None:
+        """Show a picture; the memory is not copied and must stay as it is while shown."""
+        self._pixels, self._stage, self._marks = pixels, stage, marks
+        self._gain, self._caption = gain, caption
+        self.update()
+
+    def clear(self) -> None:
+        """Show nothing."""
+        self._pixels = self._stage = None
+        self._marks = ()
+        self.update()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: D102
+        super().resizeEvent(event)
+        self.sized.emit()
+
+    def paintEvent(self, event: QPaintEvent) -> None:  # noqa: D102
+        with QPainter(self) as painter:
+            if self._pixels is None or self._stage is None:
+                painter.fillRect(self.rect(), QColor(theme.STAGE))
+                return
+            height, width = self._pixels.shape[:2]
+            stride = self._pixels.strides[0]
+            image = QImage(self._pixels.data, width, height, stride, QImage.Format.Format_RGB32)
+            painter.setRenderHint(QPainter.RenderHint.SmoothPixmapTransform)
+            painter.drawImage(QRectF(self.rect()), image, QRectF(image.rect()))
+            painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+            self._paint_over(painter, Field.of(self._stage, self.width(), self.height()))
+
+    def _paint_over(self, painter: QPainter, field: Field) -> None:
+        assert self._stage is not None
+        painter.setPen(QPen(QColor(190, 200, 210, 170), 1.3))
+        painter.setBrush(Qt.BrushStyle.NoBrush)
+        for piece in self._stage.pieces:
+            painter.drawPath(outline(piece, field))
+        font = self.font()
+        font.setPixelSize(self._size_px)
+        painter.setFont(font)
+        MarkPainter(painter, field, self._size_px).all(self._marks)
+        scale_bar(painter, field, self._size_px)
+        margin = self._size_px * 0.6
+        if self._caption:
+            said = painter.fontMetrics().elidedText(
+                self._caption, Qt.TextElideMode.ElideRight, int(self.width() - 4 * margin)
+            )
+            size = plate_size(font, said)
+            plate(painter, QRectF(margin, margin, *size), said)
+        if self._gain != 1:
+            said = words.text("gain", gain=words.number(self._gain))
+            size = plate_size(font, said)
+            right = self.width() - margin - size[0]
+            down = self.height() - margin - size[1]
+            plate(painter, QRectF(right, down, *size), said, theme.ALERT)
+
+    # One pointer: the mouse, or the first finger; other fingers are ignored. Touches come through a
+    # filter, as an exception in a paint event below a Python `event` ends PySide 6.11 on 3.11.
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:  # noqa: D102
+        kind = event.type()
+        if kind == QEvent.Type.TouchBegin:
+            point = event.points()[0]
+            self._finger = point.id()
+            self._press(point.position())
+            event.accept()
+            return True
+        if kind in {QEvent.Type.TouchUpdate, QEvent.Type.TouchEnd}:
+            for point in event.points():
+                if point.id() == self._finger and point.state() == QEventPoint.State.Released:
+                    self._finger = None
+                    self._release(point.position())
+            event.accept()
+            return True
+        if kind == QEvent.Type.TouchCancel:
+            self._finger = self._down = None
+            return True
+        return False
+
+    def mousePressEvent(self, event: QMouseEvent) -> None:  # noqa: D102
+        if event.button() == Qt.MouseButton.LeftButton:
+            self._press(event.position())
+
+    def mouseReleaseEvent(self, event: QMouseEvent) -> None:  # noqa: D102
+        if event.button() == Qt.MouseButton.LeftButton:
+            self._release(event.position())
+
+    def _press(self, position: QPointF) -> None:
+        self._down = position
+
+    def _release(self, position: QPointF) -> None:
+        if self._down is not None:
+            moved = (position - self._down).manhattanLength()
+            self._down = None
+            if moved < theme.TOUCH_PX / 2:
+                self.tapped.emit()

@@ -1,0 +1,121 @@
+"""The wall's cut as pixels: where its glass lies and what it carries."""
+
+from dataclasses import dataclass
+
+import numpy as np
+from numpy.typing import NDArray
+
+from demo_app.scenes.scene import Section
+
+Array = NDArray[np.float64]
+STRETCHES = (1, 2, 3, 5, 10, 20)
+
+
+@dataclass(frozen=True)
+class Drawn:
+    """A section's nodes in pixels.
+
+    Parameters
+    ----------
+    x, y : numpy.ndarray
+        Shape (rows, cols), pixels, y downward.
+    stretch : int
+        How many times thicker the wall is drawn than it is long.
+    """
+
+    x: Array
+    y: Array
+    stretch: int
+
+
+def place(section: Section, width: float, height: float) -> Drawn:
+    """Nodes in a box of pixels, moved by the magnified displacement.
+
+    The wall is drawn to one scale; a wall too thin to see is drawn thicker by a stated factor,
+    while its movement keeps to the scale along the piece.
+    """
+    moved_x = section.moved_x_um * (1e-3 * section.magnified)
+    moved_y = section.moved_y_um * (1e-3 * section.magnified)
+    along = section.x_mm + moved_x
+    middle = 0.5 * (section.y_mm.min() + section.y_mm.max())
+    thick = max(float(np.ptp(section.y_mm)), 1e-9)
+    scale = 0.96 * width / max(float(np.ptp(along)), 1e-9)
+    fitting = [s for s in STRETCHES if s * thick * scale <= 0.55 * height]
+    stretch = max(fitting, default=1)
+    scale = min(scale, 0.9 * height / (thick * stretch))
+    across = (section.y_mm - middle) * stretch + moved_y
+    low, high = float(across.min()), float(across.max())
+    # Stand still while the wall moves little; follow it only when it would leave the box.
+    reach = 0.48 * height / scale
+    shift = min(0.0, reach - high) + max(0.0, -reach - low)
+    centre = 0.5 * (along.min() + along.max())
+    return Drawn(
+        width / 2 + (along - centre) * scale, height / 2 - (across + shift) * scale, stretch
+    )
+
+
+def shade(
+    drawn: Drawn, values: Array, seams: tuple[int, ...], width: int, height: int
+) -> tuple[Array, NDArray[np.bool_]]:
+    """Values at each pixel of a box, and where there is glass.
+
+    Columns of nodes must follow one another along x. Each pixel column is filled between the
+    rows of nodes, linearly.
+
+    Returns
+    -------
+    values : numpy.ndarray
+        Shape (height, width).
+    glass : numpy.ndarray
+        Shape (height, width), bool.
+    """
+    px = np.arange(width) + 0.5
+    order = slice(None) if drawn.x[0, -1] >= drawn.x[0, 0] else slice(None, None, -1)
+    xs, ys, vs = drawn.x[:, order], drawn.y[:, order], values[:, order]
+    rows = xs.shape[0]
+    y = np.stack([np.interp(px, xs[r], ys[r]) for r in range(rows)])
+    v = np.stack([np.interp(px, xs[r], vs[r]) for r in range(rows)])
+    if y[0].mean() > y[-1].mean():
+        y, v = y[::-1], v[::-1]
+    inside = (px >= xs[:, 0].min()) & (px <= xs[:, -1].max())
+    for seam in seams:
+        place_of = seam if order.step is None else xs.shape[1] - seam
+        inside &= ~((px > xs[:, place_of - 1].mean()) & (px < xs[:, place_of].mean()))
+    out = np.zeros((height, width))
+    glass = np.zeros((height, width), dtype=bool)
+    top = int(np.clip(np.floor(y[0].min()), 0, height))
+    bottom = int(np.clip(np.ceil(y[-1].max()), top, height))
+    py = np.arange(top, bottom)[:, None] + 0.5
+    for r in range(rows - 1):
+        gap = np.maximum(y[r + 1] - y[r], 1e-9)
+        share = (py - y[r]) / gap
+        here = (share >= 0) & (share < 1) & inside
+        out[top:bottom][here] = (v[r] + share * (v[r + 1] - v[r]))[here]
+        glass[top:bottom] |= here
+    return out, glass
+
+
+def ramp(stops: tuple[str, ...], count: int = 256) -> NDArray[np.uint8]:
+    """Colours between stops given as "#rrggbb", shape (count, 4), RGBA."""
+    rgb = np.array([[int(s[i : i + 2], 16) for i in (1, 3, 5)] for s in stops], dtype=float)
+    where = np.linspace(0, len(stops) - 1, count)
+    table = np.stack([np.interp(where, np.arange(len(stops)), rgb[:, k]) for k in range(3)], axis=1)
+    return np.concatenate([table, np.full((count, 1), 255)], axis=1).round().astype(np.uint8)
+
+
+def coloured(
+    values: Array, glass: NDArray[np.bool_], low: float, high: float, table: NDArray[np.uint8]
+) -> NDArray[np.uint8]:
+    """RGBA picture of `values` from `low` to `high`; transparent beside the glass."""
+    place_in = (values - low) * ((len(table) - 1) / max(high - low, 1e-12))
+    picture = table[np.clip(place_in, 0, len(table) - 1).astype(np.intp)]
+    picture[~glass] = 0
+    return picture
+
+
+def round_up(value: float) -> float:
+    """Smallest of 1, 2, 3, 5 times a power of ten that is at least `value`."""
+    if value <= 0:
+        return 1.0
+    power = 10.0 ** np.floor(np.log10(value))
+    return float(next(t * power for t in (1, 2, 3, 5, 10) if t * power >= value * (1 - 1e-9)))

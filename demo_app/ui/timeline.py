@@ -1,0 +1,143 @@
+"""What is remembered of a run: enough frozen states to have any instant back exactly."""
+
+import bisect
+import dataclasses
+from collections.abc import Iterable
+from typing import Any
+
+import numpy as np
+
+from demo_app.scenes.scene import State
+
+MOST_BYTES = 64_000_000
+FEWEST, MOST = 16, 240
+TIME_EPS_S = 1e-9
+
+Plan = tuple[tuple[int, Any], ...]
+Traced = tuple[int, float, dict[str, float]]
+
+
+class Timeline:
+    """States of one run, thinned, with the settings in force from each step on.
+
+    Every ``every``-th state is kept; when there are too many, every second of them goes. The
+    steps between are made again from the nearest earlier state, which gives the same bytes
+    because a step depends on settings and state alone.
+
+    Parameters
+    ----------
+    settings : object
+        Settings in force from the start.
+    start : object, optional
+        The start state, if it is known already.
+
+    Attributes
+    ----------
+    plan : tuple of (int, object)
+        Settings by the step from which they hold.
+    every : int
+        Distance in steps between kept states.
+    """
+
+    def __init__(self, settings: Any, start: Any = None) -> None:
+        self.plan: Plan = ((0, settings),)
+        self.every = 1
+        self._kept: list[Any] = [] if start is None else [start]
+        self._last: tuple[Any, ...] = ()
+        self._most = MOST
+        self._trace: list[Traced] = []
+
+    @property
+    def settings(self) -> Any:
+        """The settings in force at the far end."""
+        return self.plan[-1][1]
+
+    @property
+    def traced(self) -> int:
+        """Steps whose traces are known."""
+        return len(self._trace)
+
+    @property
+    def start(self) -> Any:
+        """The start state, or None."""
+        return self._kept[0] if self._kept else None
+
+    def add(self, made: Iterable[Any], last: tuple[Any, ...], traced: Iterable[Traced]) -> None:
+        """Take in what a run has brought.
+
+        Parameters
+        ----------
+        made : iterable of states
+            New states in order; those that do not fall on the raster are not kept.
+        last : tuple of states
+            One or two neighbouring states, always kept until the next call.
+        traced : iterable of (step, time_s, values)
+            Values for the chart.
+        """
+        self._last = last
+        for state in made:
+            self._keep(state)
+        for entry in traced:
+            if entry[0] == len(self._trace):
+                self._trace.append(entry)
+
+    def _keep(self, state: Any) -> None:
+        if state.step % self.every:
+            return
+        steps = [kept.step for kept in self._kept]
+        place = bisect.bisect_left(steps, state.step)
+        if place < len(steps) and steps[place] == state.step:
+            return
+        if not self._kept:
+            self._most = int(np.clip(MOST_BYTES // max(_bytes(state), 1), FEWEST, MOST))
+        self._kept.insert(place, state)
+        while len(self._kept) > self._most:
+            self.every *= 2
+            self._kept = [kept for kept in self._kept if kept.step % self.every == 0]
+
+    def ready(self, time_s: float) -> tuple[Any, ...]:
+        """Neighbouring states to go on from so as to reach `time_s`: the nearest earlier ones."""
+        found: tuple[Any, ...] = ()
+        limit = time_s + TIME_EPS_S
+        place = bisect.bisect_right([kept.time_s for kept in self._kept], limit)
+        if place:
+            found = (self._kept[place - 1],)
+        if self._last and self._last[0].time_s <= limit:
+            later = self._last if self._last[-1].time_s > limit else self._last[-1:]
+            if not found or later[0].step >= found[0].step:
+                found = later
+        return found
+
+    def change(self, state: Any, settings: Any) -> None:
+        """Let `settings` hold from `state` on; what was after it is forgotten."""
+        step = state.step
+        self.plan = (*(entry for entry in self.plan if entry[0] < step), (step, settings))
+        self._kept = [kept for kept in self._kept if kept.step <= step]
+        self._last = (state,)
+        self._keep(state)
+        del self._trace[step + 1 :]
+
+    def time_of(self, step: int) -> float | None:
+        """Model time of a step that has been reached, or None."""
+        return self._trace[step][1] if 0 <= step < len(self._trace) else None
+
+    def curve(self, name: str) -> tuple[np.ndarray, np.ndarray]:
+        """Times (s) and values of one trace so far, each of shape (steps,)."""
+        times = np.array([entry[1] for entry in self._trace])
+        return times, np.array([entry[2][name] for entry in self._trace], dtype=float)
+
+
+def in_force(plan: Plan, step: int) -> Any:
+    """Settings that hold at `step`."""
+    return next(settings for first, settings in reversed(plan) if first <= step)
+
+
+def _bytes(value: Any) -> int:
+    """Size of the arrays in a state, bytes."""
+    if isinstance(value, np.ndarray):
+        return value.nbytes
+    if dataclasses.is_dataclass(value):
+        return sum(_bytes(getattr(value, field.name)) for field in dataclasses.fields(value))
+    if isinstance(value, (tuple, list)):
+        return sum(_bytes(item) for item in value)
+    return 0

@@ -1,0 +1,193 @@
+"""Words on the screen: English now, one place for every other language.
+
+Scenes bring labels, units and sentences as English data; this module puts numbers and words
+together, so that a translation needs to replace `ENGLISH` and the scene's texts alone.
+"""
+
+import math
+from collections.abc import Mapping
+from typing import Any
+
+from demo_app.scenes.scene import Message, Reading, Scene
+from demo_app.scenes.settings import Setting, Value, settings_of
+
+ENGLISH: Mapping[str, str] = {
+    "app": "Lehrlight",
+    "tagline": "See the stress in glass, as it happens.",
+    "present": "Present",
+    "present.help": "One big live picture for your audience, with your controls beside it.",
+    "quit": "Quit",
+    "play": "Play",
+    "pause": "Pause",
+    "play.help": "Run or stand still (Space)",
+    "back": "Step back",
+    "back.help": "One step earlier (Left arrow)",
+    "forward": "Step on",
+    "forward.help": "One step later (Right arrow)",
+    "reset": "Reset",
+    "reset.help": "Back to the start of the same run (R)",
+    "hold": "Hold picture",
+    "hold.off": "Let go",
+    "hold.help": "Keep this picture beside the next run (H)",
+    "replay": "Slow replay",
+    "replay.help": "Show the break again at 1/50 of real speed (B)",
+    "save": "Save picture",
+    "save.help": "Save this picture as a PNG file in your Pictures folder (Ctrl+S)",
+    "saved": "Saved as {path}",
+    "unsaved": "Could not save the picture: {problem}",
+    "time": "Time",
+    "time.help": "Drag to go back to any instant of this run",
+    "speed": "Speed",
+    "speed.help": "How fast the model's time runs (Up and Down arrows)",
+    "speed.real": "real speed",
+    "speed.slow": "1/{part} of real speed",
+    "speed.fast": "{times} × real speed",
+    "speed.behind": "{speed}; this machine reaches {real}",
+    "scene": "Scene",
+    "page.run": "Run",
+    "page.piece": "Piece",
+    "page.light": "View",
+    "page.numbers": "Numbers",
+    "piece.note": "A change here starts the run again.",
+    "defaults": "Back to the defaults",
+    "light.turn": "Turn the polarizers",
+    "light.turn.help": "Angle of the pair of polarizers ([ and ])",
+    "light.parallel": "Parallel polarizers (bright field)",
+    "light.parallel.help": "Off: crossed, so that unstressed glass is dark (X)",
+    "light.quarter": "Quarter-wave plates (no dark crosses)",
+    "light.quarter.help": "Circular light: the picture no longer depends on the direction of stress (Q)",
+    "light.tint": "Tint plate",
+    "light.tint.help": "Full-wave plate: small stresses show as colours, the sign too (T)",
+    "light.lamp": "Lamp",
+    "light.lamp.help": "White light or one colour",
+    "light.gain": "Gain",
+    "light.gain.help": "Brightens the picture; the stage says so whenever it is not 1",
+    "section.choice": "Section shows",
+    "section.choice.help": "What the colours of the section mean (S)",
+    "section.title": "Cut through the wall",
+    "section.stress": "stress {name}",
+    "section.heat": "temperature",
+    "section.swell": "movement drawn {times} ×, really {really}",
+    "section.thick": "wall drawn {times} × thicker",
+    "chart.choice": "Chart shows",
+    "chart.choice.help": "Which of the curves the chart shows",
+    "chart.time": "time",
+    "tension": "pulled",
+    "compression": "squeezed",
+    "mark.drop": "water drop",
+    "mark.flame": "flame",
+    "mark.score": "score",
+    "mark.ring": "hot ring",
+    "mark.crack": "crack",
+    "mark.squeeze": "squeezed",
+    "mark.pull": "pulled",
+    "gain": "brightened {gain} ×",
+    "held": "Held at {time}",
+    "held.now": "Now",
+    "held.change": "{label}: {then} → {now}",
+    "held.same": "same settings",
+    "yes": "yes",
+    "no": "no",
+    "none": "–",
+    "reset.fault": "Something went wrong and the scene was reset: {problem}",
+    "keys": "Space play · ← → step · ↑ ↓ speed · R reset · H hold · B replay · S section · "
+    "[ ] turn · F2 controls · F11 full screen",
+}
+
+_SHOWN_UNITS = {"C": "°C", "deg": "°", "um": "µm", "kW/m2": "kW/m²", "W/m2K": "W/m²K", "MPa": "MPa"}
+
+
+def text(name: str, **values: Any) -> str:
+    """Words called `name`, with values put in."""
+    return ENGLISH[name].format(**values)
+
+
+def unit(name: str) -> str:
+    """Unit as the screen writes it."""
+    return _SHOWN_UNITS.get(name, name)
+
+
+def number(value: float, digits: int = 3) -> str:
+    """Number in at most `digits` digits and three decimals, with a true minus sign."""
+    if not math.isfinite(value):
+        return text("none")
+    if value == 0:
+        return "0"
+    decimals = min(max(digits - 1 - math.floor(math.log10(abs(value))), 0), 3)
+    written = f"{value:,.{decimals}f}"
+    if "." in written:
+        written = written.rstrip("0").rstrip(".")
+    written = "0" if written in {"-0", ""} else written
+    return written.replace("-", "−").replace(",", "\u202f")
+
+
+def quantity(value: float, name: str, digits: int = 3) -> str:
+    """Number with its unit."""
+    shown = unit(name)
+    if not shown:
+        return number(value, digits)
+    return number(value, digits) + ("" if shown == "°" else "\u00a0") + shown
+
+
+def clock(seconds: float) -> str:
+    """Model time: seconds with two decimals, then minutes, then hours."""
+    if seconds < 100:
+        return f"{seconds:.2f}\u00a0s"
+    if seconds < 7200:
+        return f"{int(seconds // 60)}\u00a0min {int(seconds % 60):02d}\u00a0s"
+    return f"{int(seconds // 3600)}\u00a0h {int(seconds % 3600 // 60):02d}\u00a0min"
+
+
+def speed(value: float) -> str:
+    """Speed as a person says it."""
+    if abs(value - 1) < 1e-9:
+        return text("speed.real")
+    if value < 1:
+        return text("speed.slow", part=number(1 / value, 2))
+    return text("speed.fast", times=number(value, 2))
+
+
+def value_of(setting: Setting, value: Value) -> str:
+    """Value of a setting with its unit."""
+    if isinstance(value, bool):
+        return text("yes" if value else "no")
+    if isinstance(value, str):
+        return choice(value)
+    return quantity(value, setting.unit, 4)
+
+
+def choice(name: str) -> str:
+    """A choice's word: its id without dashes, first letter large."""
+    plain = name.replace("-", " ").replace("_", " ")
+    return plain[:1].upper() + plain[1:]
+
+
+def reading(spec: Reading, value: Any) -> str:
+    """Value of a reading with its unit; None is a dash."""
+    if value is None:
+        return text("none")
+    if isinstance(value, bool):
+        return text("yes" if value else "no")
+    if isinstance(value, str):
+        return value
+    return quantity(float(value), spec.unit)
+
+
+def sentence(scene: Scene, message: Message) -> str:
+    """A scene's sentence in the language in use."""
+    return message.words(scene.texts)
+
+
+def difference(then: Any, now: Any) -> str:
+    """Settings that differ between a held picture and the live one."""
+    changes = [
+        text(
+            "held.change",
+            label=setting.label,
+            then=value_of(setting, getattr(then, setting.name)),
+            now=value_of(setting, getattr(now, setting.name)),
+        )
+        for setting in settings_of(type(now))
+        if getattr(then, setting.name) != getattr(now, setting.name)
+    ]
+    return "; ".join(changes) if changes else text("held.same")
