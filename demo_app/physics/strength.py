@@ -1,5 +1,6 @@
 """When a flaw becomes a crack: stress intensity by weight functions, and flaw populations."""
 
+import functools
 import math
 from dataclasses import dataclass
 
@@ -47,10 +48,16 @@ def edge_crack_points(depth: float, wall: float, count: int = 24) -> tuple[Array
         raise ValueError(f"crack depth {share:g} of the wall is outside 0 to {DEEPEST}")
     m1 = 0.6147 + 17.1844 * share**2 + 8.7822 * share**6
     m2 = 0.2502 + 3.2899 * share**2 + 70.0444 * share**6
-    gauss, weights = np.polynomial.legendre.leggauss(count)
+    gauss, weights = _gauss(count)
     v = (gauss + 1) / 2
     kernel = 4 * math.sqrt(depth / (2 * math.pi)) * (1 + m1 * v**2 + m2 * v**4)
     return depth * (1 - v**2), kernel * weights / 2
+
+
+@functools.cache
+def _gauss(count: int) -> tuple[Array, Array]:
+    points, weights = np.polynomial.legendre.leggauss(count)
+    return points, weights
 
 
 def uniform_intensity(stress: float, depth: float, factor: float = 1.12) -> float:

@@ -105,12 +105,64 @@ class Section:
 
 
 @dataclass(frozen=True)
+class Outline:
+    """A line drawn on the picture, in stage millimetres: a crack, a shard's edge, a programme.
+
+    Parameters
+    ----------
+    kind : str
+        "crack", "shard" (closed), "interlayer", "cut" (where a slice was imagined).
+    x_mm, y_mm : numpy.ndarray
+        Shape (points,).
+    """
+
+    kind: str
+    x_mm: Array
+    y_mm: Array
+
+
+@dataclass(frozen=True)
+class Curve:
+    """One curve of a chart; `id` is the text id of its name."""
+
+    id: str
+    x: Array
+    y: Array
+
+
+@dataclass(frozen=True)
+class Chart:
+    """A chart of this instant, shown in place of the traces over time.
+
+    Parameters
+    ----------
+    x_id, y_id : str
+        Text ids of the axes' names.
+    x_unit, y_unit : str
+        Their units.
+    curves : tuple of Curve
+        At most four.
+    levels : tuple of (str, float)
+        Horizontal lines with the text ids of their names (strain point, a limit).
+    """
+
+    x_id: str
+    x_unit: str
+    y_id: str
+    y_unit: str
+    curves: tuple[Curve, ...]
+    levels: tuple[tuple[str, float], ...] = ()
+
+
+@dataclass(frozen=True)
 class View:
     """All that can be seen of one instant."""
 
     stage: Stage
     section: Section | None = None
     marks: tuple[Mark, ...] = ()
+    outlines: tuple[Outline, ...] = ()
+    chart: Chart | None = None
 
 
 @dataclass(frozen=True)
@@ -157,6 +209,9 @@ class Scene:
         ``say(settings, state) -> Message``: one plain sentence that says what is seen.
     actions : tuple of Action
         Buttons beside play and reset.
+    point : callable or None
+        ``point(settings, state, place) -> state``: a finger or the mouse is at ``place`` (x, y) on
+        the stage, mm, or was lifted (None). It stays there until the next call.
     """
 
     id: str
@@ -173,3 +228,4 @@ class Scene:
     view: Callable[[Any, Any], View]
     say: Callable[[Any, Any], Message]
     actions: tuple[Action, ...] = ()
+    point: Callable[[Any, Any, tuple[float, float] | None], Any] | None = None

@@ -10,7 +10,7 @@ import pytest
 from scipy.special import erfc
 
 from demo_app.base.errors import InputError
-from demo_app.physics.bodies.column import (
+from demo_app.physics.column.advance import (
     ColumnState,
     advance,
     carry,
@@ -18,7 +18,7 @@ from demo_app.physics.bodies.column import (
     run,
     start,
 )
-from demo_app.physics.bodies.column_readings import (
+from demo_app.physics.column.readings import (
     centre_stress,
     grind,
     net_force,
@@ -26,8 +26,8 @@ from demo_app.physics.bodies.column_readings import (
     neutral_depth,
     stored_energy,
 )
-from demo_app.physics.bodies.wall import Layer, Wall, laminate, plate
-from demo_app.physics.bodies.wall_heat import Face, Faces
+from demo_app.physics.column.wall import Layer, Wall, laminate, plate
+from demo_app.physics.column.heat import Face, Faces
 from demo_app.physics.material_files import glasses, material, material_names
 from demo_app.physics.materials import Array, HeatCapacity, Material, Prony, RelaxationLaw
 

@@ -30,8 +30,7 @@ class WallStress:
 def wall_stress(mesh: WallMesh, nodal: Array) -> WallStress:
     """Turn nodal stress (4, nodes), Pa, into the wall's own directions."""
     radial, hoop, axial, shear = nodal.reshape(4, mesh.s.size, mesh.depth.size)
-    angle = mesh.profile.at(mesh.s)[2][:, None]
-    c, s = np.cos(angle), np.sin(angle)
+    c, s = np.cos(mesh.heading)[:, None], np.sin(mesh.heading)[:, None]
     return WallStress(
         radial * c**2 + axial * s**2 + 2 * shear * s * c,
         radial * s**2 + axial * c**2 - 2 * shear * s * c,
@@ -53,11 +52,6 @@ def intensity_weights(mesh: WallMesh, depth: float) -> Array:
     for k, shape in enumerate((t * (t - 1) / 2, 1 - t**2, t * (t + 1) / 2)):
         np.add.at(rows, 2 * element + k, weight * shape)
     return rows
-
-
-def intensity_along(mesh: WallMesh, along: Array, depth: float) -> Array:
-    """K (Pa sqrt(m)) of a ring crack of `depth` (m) at every node column, shape (columns,)."""
-    return np.asarray(along @ intensity_weights(mesh, depth))
 
 
 def at_place(mesh: WallMesh, field: Array, s: float) -> Array:

@@ -51,6 +51,8 @@ class WallMesh:
         Shape (rows,), m: depth of each node row below the outer surface.
     r, z : numpy.ndarray
         Shape (columns, rows), m: the nodes.
+    heading : numpy.ndarray
+        Shape (columns,), radians: direction of the midline at each node column.
     split : int or None
         First node column beyond the split.
     wall, outer, inner : Points
@@ -62,6 +64,7 @@ class WallMesh:
     depth: Array
     r: Array
     z: Array
+    heading: Array
     split: int | None
     wall: Points
     outer: Points
@@ -176,6 +179,7 @@ def wall_mesh(profile: Profile, ends: Array, depths: Array, split: float | None 
         rows,
         nodes[0],
         nodes[1],
+        profile.at(columns)[2],
         cut,
         _points(basis, table, size),
         _points(surfaces[0], table[:, surfaces[0].tind], size),

@@ -11,7 +11,6 @@ from demo_app.physics.revolve.body import Body, Glass, body, nodal_stress
 from demo_app.physics.revolve.cracking import (
     WallStress,
     at_place,
-    intensity_along,
     intensity_weights,
     wall_stress,
 )
@@ -50,6 +49,9 @@ class Bottle:
         Shape (k,), m: score depths for which K is followed.
     flaw_weights : numpy.ndarray
         Shape (k, rows): their `intensity_weights`.
+    score_weights, plain_weights : numpy.ndarray
+        Shape (rows,): those of the score (zero if there is none) and of the ordinary flaw, which is
+        a half-penny.
     """
 
     piece: Body
@@ -58,6 +60,8 @@ class Bottle:
     score_depth: float
     flaw_depths: Array
     flaw_weights: Array
+    score_weights: Array
+    plain_weights: Array
 
 
 def bottle_of(
@@ -74,7 +78,9 @@ def bottle_of(
     nominal = min(score_depth or ordinary_flaw(material), deepest)
     depths = np.unique(np.minimum(nominal * 2.0 ** np.arange(-2, 2.5, 0.5), deepest))
     weights = np.stack([intensity_weights(mesh, depth) for depth in depths])
-    return Bottle(piece, at, score, score_depth, depths, weights)
+    scored = intensity_weights(mesh, score_depth) if score_depth > 0 else np.zeros(mesh.depth.size)
+    plain = HALF_PENNY * intensity_weights(mesh, ordinary_flaw(material))
+    return Bottle(piece, at, score, score_depth, depths, weights, scored, plain)
 
 
 def ordinary_flaw(material: Material) -> float:
@@ -160,12 +166,12 @@ def worst(bottle: Bottle, stress: WallStress) -> tuple[float, float]:
     """Largest K over K_IC of the stated flaws, and the arc length where it is, m."""
     mesh, material = bottle.piece.mesh, bottle.piece.material
     toughness = material.fracture_toughness
-    plain = HALF_PENNY * intensity_along(mesh, stress.along, ordinary_flaw(material)) / toughness
+    plain = stress.along @ bottle.plain_weights / toughness
     j = int(plain.argmax())
     worst, where = float(plain[j]), float(mesh.s[j])
     if bottle.score_depth > 0:
         under = at_place(mesh, stress.along, bottle.score)
-        scored = float(intensity_weights(mesh, bottle.score_depth) @ under) / toughness
+        scored = float(bottle.score_weights @ under) / toughness
         if scored > min(worst, 0.0) and scored >= worst:
             worst, where = scored, bottle.score
     return worst, where

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 import numpy as np
 from scipy.linalg import lapack
 
-from demo_app.physics.bodies.wall import Wall
+from demo_app.physics.column.wall import Wall
 from demo_app.physics.heat import STEFAN_BOLTZMANN
 from demo_app.physics.materials import Array
 

@@ -5,8 +5,8 @@ from dataclasses import dataclass
 import numpy as np
 
 from demo_app.base.errors import InputError
-from demo_app.physics.bodies.column import ColumnState, balance
-from demo_app.physics.bodies.wall import Wall, trapezoid
+from demo_app.physics.column.advance import ColumnState, balance
+from demo_app.physics.column.wall import Wall, trapezoid
 from demo_app.physics.materials import Array
 
 
