@@ -126,10 +126,12 @@ def scenes_table(scenes: Iterable[Scene]) -> str:
 def in_words(value: Any) -> str:
     """A reading or a setting's value as people write it, four significant figures.
 
+    Whatever is smaller than a millionth of its unit is nothing, to people.
+
     Examples
     --------
-    >>> [in_words(value) for value in (True, None, 1234.56, 0.051234, "oven")]
-    ['yes', 'none', '1235', '0.05123', 'oven']
+    >>> [in_words(value) for value in (True, None, 1234.56, 0.051234, 3e-13, "oven")]
+    ['yes', 'none', '1235', '0.05123', '0', 'oven']
     """
     if isinstance(value, bool):
         return "yes" if value else "no"
@@ -137,11 +139,13 @@ def in_words(value: Any) -> str:
         return "none"
     if not isinstance(value, float | int):
         return str(value)
-    if value == 0 or 1e-3 <= abs(value) < 1e6:
-        decimals = 0 if value == 0 else max(0, 3 - math.floor(math.log10(abs(value))))
-        text = f"{value:.{decimals}f}"
-        return text.rstrip("0").rstrip(".") if "." in text else text
-    return f"{value:.3e}"
+    if abs(value) < 1e-6:
+        return "0"
+    if abs(value) >= 1e6:
+        return f"{value:.3e}"
+    decimals = max(0, 3 - math.floor(math.log10(abs(value))))
+    text = f"{value:.{decimals}f}"
+    return text.rstrip("0").rstrip(".") if "." in text else text
 
 
 def _plain(value: Any) -> Any:
