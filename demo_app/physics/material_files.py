@@ -72,7 +72,9 @@ def load_material(path: Path) -> Material:
     """
     top = parse(path)
     top.only("name", "kind", "conductivity", "heat_capacity", "relaxation", *VALUES)
-    si = {key: _number(top, key, field) for key, field in VALUES.items() if _given(top, key, field)}
+    si: dict[str, Any] = {
+        key: _number(top, key, field) for key, field in VALUES.items() if _given(top, key, field)
+    }
     kind = top.words("kind")
     if kind not in _KINDS:
         raise top.error("kind", f"kind '{kind}' is not known", f"write {' or '.join(_KINDS)}")

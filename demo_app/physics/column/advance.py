@@ -10,8 +10,8 @@ from dataclasses import dataclass, replace
 
 import numpy as np
 
-from demo_app.physics.column.wall import Wall
 from demo_app.physics.column.heat import Face, Faces, heat_step
+from demo_app.physics.column.wall import Wall
 from demo_app.physics.materials import Array, Material
 from demo_app.physics.relaxation import Increment, PointState, finish, predict, rest
 
