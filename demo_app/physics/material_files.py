@@ -4,6 +4,7 @@ import functools
 import itertools
 import math
 from pathlib import Path
+from typing import Any
 
 import numpy as np
 
