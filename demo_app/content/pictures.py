@@ -10,7 +10,8 @@ from demo_app.base.errors import InputError
 from demo_app.content.atomic import write_whole
 from demo_app.content.words import parse_number
 from demo_app.optics.instrument import GAIN_RANGE, Instrument
-from demo_app.optics.picture import colour, save_png
+from demo_app.optics.picture import colour
+from demo_app.optics.png import save_png
 from demo_app.optics.retardation import Stage
 
 FULL_HD = (1920, 1080)

@@ -70,7 +70,7 @@ def check_state(scene, settings, state):
     assert list(trace) == [reading.name for reading in scene.traces]
     assert all(math.isfinite(value) for value in trace.values())
     check_words(found.sentence)
-    check_view(scene.view(settings, state))
+    check_view(scene.view(settings, state), scene.texts)
 
 
 def check_words(sentence):
@@ -81,14 +81,18 @@ def check_words(sentence):
     assert "nan" not in sentence.lower().split()
 
 
-def check_view(view):
+def check_view(view, texts):
     assert view.stage.pieces
     assert view.stage.width_mm > 0
     assert view.stage.height_mm > 0
     for piece in view.stage.pieces:
         check_map(piece.map)
     if view.section is not None:
-        check_section(view.section)
+        check_section(view.section, texts)
+    if view.chart is not None:
+        check_chart(view.chart, texts)
+    for outline in view.outlines:
+        check_line(outline.x_mm, outline.y_mm)
     for mark in view.marks:
         assert all(map(math.isfinite, (mark.x_mm, mark.y_mm, mark.size_mm, mark.angle_deg)))
 
@@ -103,7 +107,24 @@ def check_map(found):
     assert (found.half_width_mm >= 0).all()
 
 
-def check_section(section):
+def check_chart(chart, texts):
+    names = [chart.x_id, chart.y_id, *(name for name, _ in chart.levels)]
+    assert set(names) | {curve.id for curve in chart.curves} <= set(texts)
+    assert 1 <= len(chart.curves) <= 4
+    assert all(math.isfinite(level) for _, level in chart.levels)
+    for curve in chart.curves:
+        check_line(curve.x, curve.y)
+
+
+def check_line(x, y):
+    assert x.shape == y.shape
+    assert x.ndim == 1
+    assert np.isfinite(x).all()
+    assert np.isfinite(y).all()
+
+
+def check_section(section, texts):
+    assert section.stress_id in texts
     fields = [getattr(section, f.name) for f in dataclasses.fields(section)]
     arrays = [value for value in fields if isinstance(value, np.ndarray)]
     assert len({array.shape for array in arrays}) == 1
