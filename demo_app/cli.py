@@ -156,14 +156,14 @@ def _reading_words(parser: argparse.ArgumentParser) -> None:
     )
 
 
-def _has_display() -> bool:
-    if sys.platform in ("win32", "darwin"):
-        return True
-    return any(os.environ.get(name) for name in ("DISPLAY", "WAYLAND_DISPLAY", "QT_QPA_PLATFORM"))
+def _has_screen() -> bool:
+    from demo_app.content.screen import has_screen
+
+    return has_screen(os.environ, sys.platform)
 
 
 def _start(words: argparse.Namespace) -> int:
-    if _has_display():
+    if _has_screen():
         return _window("demo_app.shells.start")
     from demo_app.content.show import draw_show
     from demo_app.scenes.catalogue import scenes
@@ -177,7 +177,7 @@ def _present(words: argparse.Namespace) -> int:
     from demo_app.scenes.catalogue import scene
 
     name = scene(words.scene).id if words.scene else None
-    if not _has_display():
+    if not _has_screen():
         raise InputError(
             "no screen was found",
             place="present",
