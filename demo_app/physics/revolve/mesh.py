@@ -207,7 +207,7 @@ def _points(basis: Basis, table: NDArray[np.int64], size: int) -> Points:
         r,
         z,
         basis.dx.ravel() * 2 * np.pi * r,
-        rows([np.broadcast_to(f.value, basis.dx.shape) for f in fields]),
+        rows([np.broadcast_to(np.asarray(f), basis.dx.shape) for f in fields]),
         rows([f.grad[0] for f in fields]),
         rows([f.grad[1] for f in fields]),
     )
