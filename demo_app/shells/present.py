@@ -3,13 +3,13 @@
 from collections.abc import Sequence
 
 from PySide6.QtCore import QSize, QStandardPaths, Qt
-from PySide6.QtGui import QCloseEvent, QKeySequence, QResizeEvent, QShortcut
+from PySide6.QtGui import QCloseEvent, QKeyEvent, QKeySequence, QResizeEvent, QShortcut
 from PySide6.QtWidgets import QHBoxLayout, QWidget
 
 from demo_app.scenes.scene import Scene
 from demo_app.ui import application, theme, words
 from demo_app.ui.controls import Controls
-from demo_app.ui.keys import Key, Keys
+from demo_app.ui.keys import Acts, Key, take
 from demo_app.ui.playing import Session
 from demo_app.ui.saving import save_picture
 from demo_app.ui.stage_view import StageView
@@ -38,7 +38,9 @@ class PresentWindow(QWidget):
         self._sizes: theme.Sizes | None = None
         self.worker = Worker(self)
         self.worker.setObjectName("worker")
-        self.session: Session | None = None
+        self.worker.start()
+        # The worker begins with the model while the widgets are being made.
+        self.session: Session | None = self._open(shown)
         self.stage = StageView(self)
         self.controls = Controls(self)
         box = QHBoxLayout(self)
@@ -54,9 +56,9 @@ class PresentWindow(QWidget):
         self.stage.picture.tapped.connect(self._toggle)
         self._save_key = QShortcut(QKeySequence(QKeySequence.StandardKey.Save), self)
         self._save_key.activated.connect(self.save)
-        self._keys = Keys(self._acts(), self)
-        self.worker.start()
-        self.show_scene(shown)
+        self._keys = self._acts()
+        self.stage.set_session(self.session)
+        self.controls.set_session(self.session)
 
     def sizeHint(self) -> QSize:  # noqa: D102
         return QSize(1280, 720)
@@ -64,21 +66,19 @@ class PresentWindow(QWidget):
     def show_scene(self, name: str) -> None:
         """Start another scene."""
         old = self.session
-        session = Session(self._scenes[name], self.worker, parent=self)
+        if old is not None:
+            old.close()
+        session = self._open(name)
         self.session = session
         self.stage.set_session(session)
         self.controls.set_session(session)
         if old is not None:
-            old.close()
             old.deleteLater()
-        if self.isVisible():
-            session.begin()
 
-    def begin(self) -> None:
-        """Ask for the first picture."""
-        self.setFocus()
-        if self.session is not None:
-            self.session.begin()
+    def _open(self, name: str) -> Session:
+        session = Session(self._scenes[name], self.worker, parent=self)
+        session.begin()
+        return session
 
     def save(self) -> None:
         """Save the picture shown, and say where."""
@@ -115,7 +115,11 @@ class PresentWindow(QWidget):
 
     # Keys
 
-    def _acts(self) -> dict[Key, object]:
+    def keyPressEvent(self, event: QKeyEvent) -> None:  # noqa: D102
+        if not take(event, self._keys):
+            super().keyPressEvent(event)
+
+    def _acts(self) -> Acts:
         return {
             Key.Key_Space: self._toggle,
             Key.Key_Left: self._step_back,
@@ -252,7 +256,7 @@ def run(scene_id: str | None, argv: Sequence[str]) -> int:
     guard.caught.connect(window.recover)
     guard.install()
     window.show()
-    window.begin()
+    window.setFocus()
     try:
         return application.execute(app, window.end)
     finally:

@@ -138,9 +138,7 @@ class SignalQuit(QObject):
         self._before = {
             number: signal.signal(number, self._quit) for number in (signal.SIGINT, signal.SIGTERM)
         }
-        self._notifier = QSocketNotifier(
-            self._read.fileno(), QSocketNotifier.Type.Read, self
-        )
+        self._notifier = QSocketNotifier(self._read.fileno(), QSocketNotifier.Type.Read, self)
         self._notifier.activated.connect(self._drain)
 
     def close(self) -> None:
@@ -161,7 +159,7 @@ class SignalQuit(QObject):
         QApplication.quit()
 
 
-def execute(app: QApplication, closing: Callable[[], None]) -> int:
+def execute(app: QApplication, closing: Callable[[], object]) -> int:
     """Run the event loop; `closing` always runs after it.
 
     Returns

@@ -39,11 +39,11 @@ class ChartView(QWidget):
         self._head = QLabel(self)
         self._head.setTextFormat(Qt.TextFormat.RichText)
         self._head.setWordWrap(True)
-        box = QVBoxLayout(self)
-        box.setContentsMargins(0, 0, 0, 0)
-        box.setSpacing(2)
-        box.addWidget(self._head)
-        box.addStretch(0)
+        self._box = QVBoxLayout(self)
+        self._box.setContentsMargins(0, 0, 0, 0)
+        self._box.setSpacing(2)
+        self._box.addWidget(self._head)
+        self._box.addStretch(0)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
 
     def sizeHint(self) -> QSize:  # noqa: D102
@@ -80,7 +80,7 @@ class ChartView(QWidget):
         item.addItem(self._limit)
         item.addItem(self._cursor)
         self._plot = plot
-        self.layout().addWidget(plot, 1)
+        self._box.addWidget(plot, 1)
         self._style()
 
     def _style(self) -> None:
@@ -109,6 +109,11 @@ class ChartView(QWidget):
         style = {"color": theme.DIM, "font-size": f"{round(self._size_px * 0.85)}px"}
         axis = self._plot.getPlotItem().getAxis("bottom")
         axis.setLabel(f"{words.text('chart.time')} ({self._unit})", **style)
+
+    @property
+    def ready(self) -> bool:
+        """Whether the chart's library has been loaded."""
+        return self._plot is not None
 
     def feed(self, timeline: Any, time_s: float, end_s: float) -> None:
         """Show what a timeline knows, with the cursor at `time_s`."""

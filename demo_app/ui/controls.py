@@ -104,7 +104,8 @@ class Controls(QWidget):
         while self.pages.count():
             old = self.pages.widget(0)
             self.pages.removeTab(0)
-            old.deleteLater()
+            if old is not None:
+                old.deleteLater()
         self.controls = {}
         settings = settings_of(session.scene.settings)
         for name, live in (("page.run", True), ("page.piece", False)):
@@ -164,6 +165,7 @@ def _page(widgets: list[QWidget]) -> QScrollArea:
     box.addStretch(1)
     area = QScrollArea()
     area.setWidgetResizable(True)
+    area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
     area.setFrameShape(QFrame.Shape.NoFrame)
     area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
     area.setWidget(page)

@@ -78,8 +78,11 @@ class Choice(QComboBox):
             painter.setRenderHint(QPainter.RenderHint.Antialiasing)
             painter.setPen(QPen(QColor(theme.INK if self.isEnabled() else theme.EDGE), 2))
             painter.drawPolyline(
-                [QPointF(x - half, y - half / 2), QPointF(x, y + half / 2)]
-                + [QPointF(x + half, y - half / 2)]
+                [
+                    QPointF(x - half, y - half / 2),
+                    QPointF(x, y + half / 2),
+                    QPointF(x + half, y - half / 2),
+                ]
             )
 
 

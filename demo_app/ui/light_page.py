@@ -98,14 +98,15 @@ class LightPage(QWidget):
 
 def light_values(name: str, value: Any) -> dict[str, Any]:
     """What a control of this page changes in the instrument."""
-    return {
-        "turn": lambda: {"polarizer_deg": float(value)},
-        "parallel": lambda: {"analyser_deg": 0.0 if value else 90.0},
-        "quarter": lambda: {"quarter_wave": bool(value)},
-        "tint": lambda: {"tint_plate_nm": TINT_PLATE_NM if value else 0.0},
-        "lamp": lambda: {"lamp": str(value)},
-        "gain": lambda: {"gain": float(value)},
-    }[name]()
+    known: dict[str, dict[str, Any]] = {
+        "turn": {"polarizer_deg": value},
+        "parallel": {"analyser_deg": 0.0 if value else 90.0},
+        "quarter": {"quarter_wave": value},
+        "tint": {"tint_plate_nm": TINT_PLATE_NM if value else 0.0},
+        "lamp": {"lamp": value},
+        "gain": {"gain": value},
+    }
+    return known[name]
 
 
 def _settings() -> tuple[Setting, ...]:

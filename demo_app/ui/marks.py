@@ -93,7 +93,9 @@ class MarkPainter:
             middle + QPointF(radius, -radius),
             middle + QPointF(radius, 0),
         )
-        path.arcTo(QRectF(middle.x() - radius, middle.y() - radius, 2 * radius, 2 * radius), 0, -180)
+        path.arcTo(
+            QRectF(middle.x() - radius, middle.y() - radius, 2 * radius, 2 * radius), 0, -180
+        )
         path.cubicTo(
             middle + QPointF(-radius, -radius),
             middle + QPointF(-0.3 * radius, -1.5 * radius),
@@ -131,7 +133,9 @@ class MarkPainter:
         self._painter.setPen(QPen(QColor(theme.ALERT), 2))
         level = at + QPointF(0, up * tick)
         for side in (-half, half):
-            self._painter.drawLine(level + QPointF(side, 0), level + QPointF(side, -up * tick * 0.7))
+            self._painter.drawLine(
+                level + QPointF(side, 0), level + QPointF(side, -up * tick * 0.7)
+            )
         self._painter.drawLine(level - QPointF(half, 0), level + QPointF(half, 0))
 
     def _score(self, mark: Mark) -> None:
@@ -210,20 +214,16 @@ class MarkPainter:
             up, away = 1.0, max(2.6 * size, length * 1.9 + 0.8 * size)
         elif mark.kind == "drop":
             up, away = -1.0, max(2.6 * size, length * 3.2 + 0.8 * size)
-        left = min(max(at.x() - width / 2, 4), self._field.width - width - 4)
-        box = QRectF(left, at.y() + up * away - height / 2, width, height)
-        aside = 0
-        while self._crowded(box) and aside < 8:
-            aside += 1
-            side = 1 if aside % 2 else -1
-            box.moveLeft(left + side * 0.55 * width * ((aside + 1) // 2))
-        if self._crowded(box):
-            box.moveLeft(left)
-        while self._crowded(box) and 0 < box.top() and box.bottom() < self._field.height:
-            box.translate(0, up * height * 1.1)
-        box.moveTop(min(max(box.top(), 4), self._field.height - height - 4))
-        box.moveLeft(min(max(box.left(), 4), self._field.width - width - 4))
-        return box
+        first = QRectF(at.x() - width / 2, at.y() + up * away - height / 2, width, height)
+        room = QRectF(4, 4, self._field.width - 8, self._field.height - 8)
+        for row in range(4):
+            for aside in (0.0, -0.6, 0.6, -1.2, 1.2, -1.8, 1.8, -2.4, 2.4):
+                box = first.translated(aside * width, row * up * height * 1.1)
+                if room.contains(box) and not self._crowded(box):
+                    return box
+        first.moveTop(min(max(first.top(), room.top()), room.bottom() - height))
+        first.moveLeft(min(max(first.left(), room.left()), room.right() - width))
+        return first
 
     def _crowded(self, box: QRectF) -> bool:
         return any(box.intersects(other) for other in self._taken)

@@ -5,7 +5,7 @@ from PySide6.QtWidgets import QGridLayout, QLabel, QWidget
 
 from demo_app.ui import words
 from demo_app.ui.playing import Session
-from demo_app.ui.worker import Frame
+from demo_app.ui.request import Frame
 
 REFRESH_MS = 120
 
@@ -28,7 +28,8 @@ class NumbersPage(QWidget):
         if self._session is not None:
             self._session.framed.disconnect(self.show_frame)
         while (item := self._grid.takeAt(0)) is not None:
-            item.widget().deleteLater()
+            if (old := item.widget()) is not None:
+                old.deleteLater()
         self._session = session
         self.values = {}
         for row, spec in enumerate(session.scene.readings):

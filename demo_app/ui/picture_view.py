@@ -10,6 +10,7 @@ from PySide6.QtGui import (
     QPaintEvent,
     QPen,
     QResizeEvent,
+    QTouchEvent,
 )
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
@@ -18,7 +19,7 @@ from demo_app.scenes.scene import Mark
 from demo_app.ui import theme, words
 from demo_app.ui.field import Field, outline
 from demo_app.ui.marks import MarkPainter, plate, plate_size, scale_bar
-from demo_app.ui.worker import Pixels
+from demo_app.ui.request import Pixels
 
 MOST_PIXELS = 1920 * 1080
 
@@ -128,23 +129,22 @@ class PictureView(QWidget):
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:  # noqa: D102
         kind = event.type()
+        if kind == QEvent.Type.TouchCancel:
+            self._finger = self._down = None
+            return True
+        if not isinstance(event, QTouchEvent):
+            return False
         if kind == QEvent.Type.TouchBegin:
             point = event.points()[0]
             self._finger = point.id()
             self._press(point.position())
-            event.accept()
-            return True
-        if kind in {QEvent.Type.TouchUpdate, QEvent.Type.TouchEnd}:
+        else:
             for point in event.points():
                 if point.id() == self._finger and point.state() == QEventPoint.State.Released:
                     self._finger = None
                     self._release(point.position())
-            event.accept()
-            return True
-        if kind == QEvent.Type.TouchCancel:
-            self._finger = self._down = None
-            return True
-        return False
+        event.accept()
+        return True
 
     def mousePressEvent(self, event: QMouseEvent) -> None:  # noqa: D102
         if event.button() == Qt.MouseButton.LeftButton:

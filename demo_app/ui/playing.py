@@ -1,122 +1,23 @@
 """The session: what is shown, from which settings, at which time and speed."""
 
-import logging
-import time
-from collections.abc import Callable
 from dataclasses import replace
 from typing import Any
 
-from PySide6.QtCore import QObject, Qt, QTimer, Signal
-
 from demo_app.base.errors import InputError
-from demo_app.optics.instrument import Instrument
-from demo_app.scenes.scene import Action, Scene
-from demo_app.scenes.settings import change, settings_of
+from demo_app.scenes.scene import Action
+from demo_app.scenes.settings import change
+from demo_app.ui.engine import Engine
+from demo_app.ui.request import Held
 
-from demo_app.ui.timeline import Timeline
-from demo_app.ui.worker import Frame, Held, Request, Worker
-
-TICK_MS = 16
-PLAY_BUDGET_S = 0.012
-SEEK_BUDGET_S = 0.06
 SLOWEST, FASTEST = 1 / 50, 1000.0
 SLOW_REPLAY_WALL_S = 3.0
-BREAK = "break_at_s"
 
 
-class Session(QObject):
+class Session(Engine):
     """One scene being shown: its settings, its time, its speed, its light.
 
     Every act of a person ends in one `changed`; every new picture in one `framed`.
-
-    Attributes
-    ----------
-    changed : Signal
-        Settings, playing, speed, light or the held picture changed.
-    framed : Signal(Frame)
-        A new picture is there.
-    told : Signal(str)
-        One line for the presenter; empty takes it away.
     """
-
-    changed = Signal()
-    framed = Signal(object)
-    told = Signal(str)
-
-    def __init__(
-        self,
-        scene: Scene,
-        worker: Worker,
-        instrument: Instrument | None = None,
-        parent: QObject | None = None,
-        clock: Callable[[], float] = time.perf_counter,
-    ) -> None:
-        super().__init__(parent)
-        self.scene = scene
-        self.instrument = instrument if instrument is not None else Instrument()
-        self.settings: Any = scene.settings()
-        self.timeline = Timeline(self.settings)
-        self.playing = False
-        self.speed = 1.0
-        self.real_speed = 1.0
-        self.held: Held | None = None
-        self.frame: Frame | None = None
-        self.size = (960, 540)
-        self._worker = worker
-        self._clock = clock
-        self._wanted = 0.0
-        self._snap = False
-        self._number = 0
-        self._flying = False
-        self._again = False
-        self._valid_from = 0
-        self._draw_held = False
-        self._faults = 0
-        self._break_s: float | None = None
-        self._stop_at: float | None = None
-        self._speed_after: float | None = None
-        self._ticked = clock()
-        self._pace: tuple[float, float] | None = None
-        self._timer = QTimer(self)
-        self._timer.setTimerType(Qt.TimerType.PreciseTimer)
-        self._timer.setInterval(TICK_MS)
-        self._timer.timeout.connect(self._tick)
-        worker.done.connect(self._arrive)
-        worker.failed.connect(self._fail)
-
-    # What there is to know
-
-    @property
-    def time_s(self) -> float:
-        """Model time shown, s."""
-        return self._wanted if self.frame is None else self.frame.time_s
-
-    @property
-    def end_s(self) -> float:
-        """Model time at which playing ends, s."""
-        return float(self.scene.seconds(self.settings))
-
-    @property
-    def break_s(self) -> float | None:
-        """When the piece broke, if it has: s."""
-        return self._break_s
-
-    @property
-    def behind(self) -> bool:
-        """Whether the model is slower than the speed asked for."""
-        return self.playing and self.real_speed < 0.85 * self.speed
-
-    # Acts
-
-    def begin(self) -> None:
-        """Ask for the first picture."""
-        self._post()
-
-    def close(self) -> None:
-        """Let go of the worker; the timer ends."""
-        self._timer.stop()
-        self._worker.done.disconnect(self._arrive)
-        self._worker.failed.disconnect(self._fail)
 
     def play(self) -> None:
         """Run; from the start again if the end has been reached."""
@@ -145,7 +46,7 @@ class Session(QObject):
 
     def step(self, direction: int) -> None:
         """Stand still one step earlier (-1) or later (1)."""
-        if self.frame is None:
+        if self.frame is None or self._outdated:
             return
         self._set_playing(False)
         before = self.frame.last[0]
@@ -189,24 +90,9 @@ class Session(QObject):
 
     def set_settings(self, settings: Any) -> None:
         """Put a whole record of settings in force."""
-        if settings == self.settings:
-            return
-        live = all(
-            setting.live or getattr(settings, setting.name) == getattr(self.settings, setting.name)
-            for setting in settings_of(type(settings))
-        )
-        self.settings = settings
-        self.told.emit("")
-        if live and self.frame is not None:
-            before = self.frame.last[0]
-            self.timeline.change(before, settings)
-            if self._break_s is not None and self._break_s > before.time_s:
-                self._break_s = None
-            self._wanted = self.frame.time_s
-            self._post_now()
-        else:
-            self._restart()
-        self.changed.emit()
+        if settings != self.settings:
+            self._put(settings)
+            self.changed.emit()
 
     def defaults(self) -> None:
         """Put every setting back as it was made."""
@@ -214,14 +100,15 @@ class Session(QObject):
 
     def act(self, action: Action) -> None:
         """Do what one of the scene's buttons says, now."""
-        if self.frame is None:
+        if self.frame is None or self._outdated:
             return
         try:
             settings = action.apply(self.settings, self.frame.last[0])
         except InputError as error:
             self.told.emit(f"{error.problem}; {error.remedy}")
             return
-        self.set_settings(settings)
+        if settings != self.settings:
+            self._put(settings)
         self.play()
 
     def set_light(self, **values: Any) -> None:
@@ -267,145 +154,3 @@ class Session(QObject):
         self._seek(max(when - model_s, 0.0), snap=False)
         self._set_playing(True)
         self.changed.emit()
-
-    def recover(self, problem: str) -> None:
-        """After a fault: back to the start, with a line that says so.
-
-        A second fault without a picture in between puts the default settings back; after a
-        third nothing more is tried until a person acts.
-        """
-        self._faults += 1
-        self.held = None
-        self._set_playing(False)
-        if self._faults > 1:
-            self.settings = self.scene.settings()
-        self._restart(ask=False)
-        if self._faults < 3:
-            self._post_now()
-        self.changed.emit()
-        self.told.emit(problem)
-
-    # How it runs
-
-    def _set_playing(self, playing: bool) -> None:
-        if not playing and self._speed_after is not None:
-            self.speed, self._speed_after, self._stop_at = self._speed_after, None, None
-        self.playing = playing
-        self._pace = None
-        self.real_speed = self.speed
-        self._ticked = self._clock()
-        if playing:
-            self._snap = False
-            self._wanted = max(self._wanted, 0.0)
-            self._timer.start()
-        else:
-            self._timer.stop()
-            if self.frame is not None:
-                self._wanted = self.frame.time_s
-
-    def _seek(self, time_s: float, *, snap: bool) -> None:
-        self._wanted, self._snap = time_s, snap
-        self._post_now()
-
-    def _restart(self, *, ask: bool = True) -> None:
-        same = self.timeline.plan == ((0, self.settings),)
-        self.timeline = Timeline(self.settings, self.timeline.start if same else None)
-        self._break_s = None
-        self._wanted = 0.0
-        self._snap = False
-        if ask:
-            self._post_now()
-
-    def _tick(self) -> None:
-        now = self._clock()
-        passed, self._ticked = min(now - self._ticked, 0.1), now
-        end = self.end_s if self._stop_at is None else self._stop_at
-        self._wanted = min(self._wanted + self.speed * passed, end)
-        self._post()
-
-    def _post(self) -> None:
-        """Ask for a picture once the one in the making has come."""
-        if self._flying:
-            self._again = True
-        else:
-            self._post_now()
-
-    def _post_now(self) -> None:
-        """Ask for a picture at once; one in the making is out of date."""
-        self._number += 1
-        self._valid_from = self._number
-        self._flying, self._again = True, False
-        span = float("inf") if self._snap else 0.0
-        if self.playing:
-            span = self.speed * TICK_MS / 1000
-        self._worker.post(
-            Request(
-                number=self._number,
-                scene=self.scene,
-                plan=self.timeline.plan,
-                ready=self.timeline.ready(self._wanted),
-                time_s=self._wanted,
-                span_s=span,
-                budget_s=PLAY_BUDGET_S if self.playing else SEEK_BUDGET_S,
-                traced=self.timeline.traced,
-                every=self.timeline.every,
-                instrument=self.instrument,
-                size=self.size,
-                held=self.held if self._draw_held else None,
-            )
-        )
-
-    def _arrive(self, frame: Frame) -> None:
-        if frame.number < self._valid_from:
-            self._worker.give_back(frame.pixels)
-            return
-        self._flying = False
-        self._faults = 0
-        old, self.frame = self.frame, frame
-        self.timeline.add(frame.made, frame.last, frame.traced)
-        if frame.held_pixels is not None:
-            self._draw_held = False
-        self._note_break(frame)
-        if self.playing:
-            self._keep_pace(frame)
-        if not frame.reached:
-            if self.playing:
-                self._wanted = frame.time_s
-            else:
-                self._again = True
-        self.framed.emit(frame)
-        if old is not None and old.pixels is not frame.pixels:
-            self._worker.give_back(old.pixels)
-        if self.playing and frame.reached and self._at_end():
-            self.pause()
-        if self._again:
-            self._post_now()
-
-    def _at_end(self) -> bool:
-        end = self.end_s if self._stop_at is None else self._stop_at
-        return self._wanted >= end - 1e-9
-
-    def _note_break(self, frame: Frame) -> None:
-        when = frame.readings.get(BREAK)
-        if when is not None and self._break_s is None:
-            self._break_s = float(when)
-            self.changed.emit()
-
-    def _keep_pace(self, frame: Frame) -> None:
-        """Measure the speed really reached, over half a second or more."""
-        now = self._clock()
-        if self._pace is None or frame.time_s < self._pace[1]:
-            self._pace = (now, frame.time_s)
-            return
-        began, time_s = self._pace
-        if now - began >= 0.5:
-            self.real_speed = (frame.time_s - time_s) / (now - began)
-            self._pace = (now, frame.time_s)
-
-    def _fail(self, number: int, error: Exception) -> None:
-        if number < self._valid_from:
-            return
-        self._flying = False
-        logging.getLogger("lehrlight").error("the model stopped", exc_info=error)
-        said = f"{error.problem}; {error.remedy}" if isinstance(error, InputError) else str(error)
-        self.recover(said or type(error).__name__)

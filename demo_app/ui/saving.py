@@ -3,9 +3,8 @@
 from pathlib import Path
 
 from demo_app.base.errors import InputError
-from demo_app.content.pictures import save
 from demo_app.ui import words
-from demo_app.ui.worker import Frame
+from demo_app.ui.request import Frame
 
 
 def save_picture(scene_id: str, frame: Frame, folder: str) -> str:
@@ -16,6 +15,8 @@ def save_picture(scene_id: str, frame: Frame, folder: str) -> str:
     str
         One line that says where it is, or why it could not be saved.
     """
+    from demo_app.content.pictures import save
+
     stem = f"lehrlight-{scene_id}-{frame.time_s:.2f}s"
     try:
         place = Path(folder)

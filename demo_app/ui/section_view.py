@@ -1,5 +1,7 @@
 """The cut through the wall: bulging, hot or cold, pulled or squeezed."""
 
+import itertools
+
 import numpy as np
 from PySide6.QtCore import QElapsedTimer, QPointF, QRectF, QSize, Qt, QTimer
 from PySide6.QtGui import QColor, QImage, QPainter, QPainterPath, QPaintEvent, QPen
@@ -142,7 +144,7 @@ class SectionView(QWidget):
         painter.setPen(QPen(QColor(theme.INK), 1.4))
         painter.setBrush(Qt.BrushStyle.NoBrush)
         columns = (0, *sorted(seams), drawn.x.shape[1])
-        for first, beyond in zip(columns[:-1], columns[1:], strict=True):
+        for first, beyond in itertools.pairwise(columns):
             if beyond <= first:
                 continue
             x, y = drawn.x[:, first:beyond], drawn.y[:, first:beyond]
@@ -165,7 +167,12 @@ class SectionView(QWidget):
         """The highest value in words at its place; for stress the lowest one too, with arrows."""
         if self._mode == "temperature":
             self._paint_label(
-                painter, drawn, int(values.argmax()), words.quantity(float(values.max()), "C"), room, []
+                painter,
+                drawn,
+                int(values.argmax()),
+                words.quantity(float(values.max()), "C"),
+                room,
+                [],
             )
             return
         taken: list[QRectF] = []
@@ -258,7 +265,5 @@ class SectionView(QWidget):
         painter.drawImage(box, bar)
         painter.setPen(QColor(theme.INK))
         middle = Qt.AlignmentFlag.AlignVCenter
-        painter.drawText(
-            QRectF(0, top, first + 1, line), middle | Qt.AlignmentFlag.AlignLeft, left
-        )
+        painter.drawText(QRectF(0, top, first + 1, line), middle | Qt.AlignmentFlag.AlignLeft, left)
         painter.drawText(QRectF(box.right() + gap, top, second + 2, line), middle, right)

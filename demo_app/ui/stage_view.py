@@ -1,6 +1,6 @@
 """The stage: picture, sentence, section and chart; nothing on it can be pressed by mistake."""
 
-from PySide6.QtCore import QElapsedTimer, QSize, Qt, Signal
+from PySide6.QtCore import QElapsedTimer, QSize, Qt, QTimer, Signal
 from PySide6.QtGui import QFontMetrics, QResizeEvent
 from PySide6.QtWidgets import QBoxLayout, QHBoxLayout, QLabel, QSizePolicy, QVBoxLayout, QWidget
 
@@ -10,10 +10,11 @@ from demo_app.ui import theme, words
 from demo_app.ui.chart_view import ChartView, groups
 from demo_app.ui.picture_view import PictureView
 from demo_app.ui.playing import Session
+from demo_app.ui.request import Frame, Pixels
 from demo_app.ui.section_view import SectionView
-from demo_app.ui.worker import Frame, Pixels
 
 CHART_MS = 90
+AFTER_FIRST_MS = 40
 
 
 class Sentence(QLabel):
@@ -84,6 +85,10 @@ class StageView(QWidget):
         self.chart = ChartView(self)
         self._held_pixels: Pixels | None = None
         self._fed = QElapsedTimer()
+        self._first_feed = QTimer(self)
+        self._first_feed.setSingleShot(True)
+        self._first_feed.setInterval(AFTER_FIRST_MS)
+        self._first_feed.timeout.connect(self._feed)
         self._pictures = QBoxLayout(QBoxLayout.Direction.LeftToRight)
         self._pictures.addWidget(self.held, 1)
         self._pictures.addWidget(self.picture, 1)
@@ -127,7 +132,8 @@ class StageView(QWidget):
         """Choose the chart's curves."""
         self.chart.set_traces(traces)
         self.chart.setVisible(bool(traces))
-        self._feed()
+        if self.chart.ready:
+            self._feed()
 
     def set_section_mode(self, mode: str) -> None:
         """Colour the section by "temperature" or "stress"."""
@@ -152,16 +158,20 @@ class StageView(QWidget):
         if section is not None:
             name = scene.texts.get(section.stress_id, words.choice(section.stress_id))
             self.section.show_section(section, name, fresh=frame.last[0].step == 0)
-        if not self._fed.isValid() or self._fed.elapsed() > CHART_MS or not session.playing:
+        if not self.chart.ready:
+            # The first picture is painted before the chart's library is loaded.
+            if not self._first_feed.isActive():
+                self._first_feed.start()
+        elif self._fed.elapsed() > CHART_MS or not session.playing:
             self._feed()
         self.picture.setAccessibleName(self.sentence.text())
         self.shown.emit(frame)
 
     def _feed(self) -> None:
         session = self.session
-        if session is not None and session.frame is not None and self._fed.isValid():
+        if session is not None and session.frame is not None:
             self.chart.feed(session.timeline, session.time_s, session.end_s)
-        self._fed.restart()
+            self._fed.restart()
 
     def _caption(self, frame: Frame) -> str:
         held = self.session.held if self.session is not None else None

@@ -7,8 +7,6 @@ from typing import Any
 
 import numpy as np
 
-from demo_app.scenes.scene import State
-
 MOST_BYTES = 64_000_000
 FEWEST, MOST = 16, 240
 TIME_EPS_S = 1e-9

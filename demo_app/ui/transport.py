@@ -16,7 +16,7 @@ from demo_app.scenes.scene import Action
 from demo_app.ui import theme, words
 from demo_app.ui.icons import icon
 from demo_app.ui.playing import Session
-from demo_app.ui.worker import Frame
+from demo_app.ui.request import Frame
 
 SPEEDS = (
     *(1 / 50, 1 / 20, 1 / 10, 1 / 5, 1 / 2),

@@ -55,7 +55,7 @@ ENGLISH: Mapping[str, str] = {
     "light.parallel": "Parallel polarizers (bright field)",
     "light.parallel.help": "Off: crossed, so that unstressed glass is dark (X)",
     "light.quarter": "Quarter-wave plates (no dark crosses)",
-    "light.quarter.help": "Circular light: the picture no longer depends on the direction of stress (Q)",
+    "light.quarter.help": "Circular light: the direction of the stress no longer counts (Q)",
     "light.tint": "Tint plate",
     "light.tint.help": "Full-wave plate: small stresses show as colours, the sign too (T)",
     "light.lamp": "Lamp",
@@ -97,7 +97,7 @@ ENGLISH: Mapping[str, str] = {
 _SHOWN_UNITS = {"C": "°C", "deg": "°", "um": "µm", "kW/m2": "kW/m²", "W/m2K": "W/m²K", "MPa": "MPa"}
 
 
-def text(name: str, **values: Any) -> str:
+def text(name: str, /, **values: Any) -> str:
     """Words called `name`, with values put in."""
     return ENGLISH[name].format(**values)
 

@@ -22,9 +22,7 @@ class BarSettings:
     """Settings of the bar."""
 
     glass: str = choice("Glass", "soft", ("soft", "hard"), help="Which glass.", live=False)
-    length_mm: float = number(
-        "Length", "mm", 160, 60, 300, help="Length of the bar.", live=False
-    )
+    length_mm: float = number("Length", "mm", 160, 60, 300, help="Length of the bar.", live=False)
     height_mm: float = number("Height", "mm", 30, 10, 60, help="Height of the bar.", live=False)
     thickness_mm: float = number(
         "Thickness", "mm", 8, 2, 20, step=0.5, help="Path of the light.", live=False
