@@ -102,6 +102,9 @@ class ChartView(QWidget):
         self._plot.getPlotItem().getAxis("left").setWidth(round(self._size_px * 3.4))
         for curve, colour, style in zip(self._curves, theme.CURVES, STYLES, strict=False):
             curve.setPen(pg.mkPen(colour, width=LINE_PX, style=style))
+        lines = min(len(self._traces), 2)
+        self._head.setFixedHeight(round(self._size_px * 1.35 * lines))
+        self._head.setAlignment(Qt.AlignmentFlag.AlignTop)
         self._limit.setVisible(any(t.name.endswith("_ratio") for t in self._traces))
         self._limit.setValue(1.0)
 
@@ -155,7 +158,7 @@ class ChartView(QWidget):
 def _head(index: int, trace: Reading, now: float) -> str:
     value = words.quantity(now, trace.unit)
     return (
-        f"<span style='color:{theme.CURVES[index]}'>{SAMPLES[index]} "
+        f"<span style='white-space:nowrap; color:{theme.CURVES[index]}'>{SAMPLES[index]} "
         f"{html.escape(trace.label)} <b>{html.escape(value)}</b></span>"
     )
 

@@ -96,6 +96,11 @@ class Engine(QObject):
         return self._break_s
 
     @property
+    def settled(self) -> bool:
+        """Whether every picture that was asked for has come."""
+        return not (self._flying or self._again)
+
+    @property
     def behind(self) -> bool:
         """Whether the model is slower than the speed asked for."""
         return self.playing and self.real_speed < 0.85 * self.speed

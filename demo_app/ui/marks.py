@@ -28,6 +28,14 @@ def plate_size(font: QFont, said: str) -> tuple[float, float]:
     return metrics.horizontalAdvance(said) + metrics.height() * 0.6, metrics.height() * 1.15
 
 
+def fitted(font: QFont, said: str, width: float) -> QFont:
+    """`font`, made smaller until `said` fits into `width` pixels."""
+    made = QFont(font)
+    while made.pixelSize() > 9 and QFontMetricsF(made).horizontalAdvance(said) > width:
+        made.setPixelSize(made.pixelSize() - 1)
+    return made
+
+
 def flat_pen(colour: str, width: float) -> QPen:
     """Pen whose lines end where they are told to."""
     return QPen(QColor(colour), width, Qt.PenStyle.SolidLine, Qt.PenCapStyle.FlatCap)

@@ -114,8 +114,10 @@ def coloured(
 
 
 def round_up(value: float) -> float:
-    """Smallest of 1, 2, 3, 5 times a power of ten that is at least `value`."""
+    """Smallest of 1, 1.5, 2, 3, 5, 7 times a power of ten that is at least `value`."""
     if value <= 0:
         return 1.0
     power = 10.0 ** np.floor(np.log10(value))
-    return float(next(t * power for t in (1, 2, 3, 5, 10) if t * power >= value * (1 - 1e-9)))
+    return float(
+        next(t * power for t in (1, 1.5, 2, 3, 5, 7, 10) if t * power >= value * (1 - 1e-9))
+    )

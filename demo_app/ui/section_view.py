@@ -9,7 +9,7 @@ from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from demo_app.scenes.scene import Section
 from demo_app.ui import theme, words
-from demo_app.ui.marks import arrows, plate, plate_size
+from demo_app.ui.marks import arrows, fitted, plate, plate_size
 from demo_app.ui.section_picture import Drawn, coloured, place, ramp, round_up, shade
 
 REDRAW_MS = 60
@@ -236,15 +236,15 @@ class SectionView(QWidget):
     def _paint_heading(self, painter: QPainter) -> None:
         line = self._size_px * 1.35
         flags = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
-        painter.setPen(QColor(theme.INK))
-        painter.drawText(QRectF(0, 0, self.width(), line), flags, self.words())
-        painter.setPen(QColor(theme.DIM))
-        font = painter.font()
-        font.setPixelSize(round(self._size_px * 0.82))
-        painter.setFont(font)
-        painter.drawText(QRectF(0, line, self.width(), line), flags, self.truth())
-        font.setPixelSize(self._size_px)
-        painter.setFont(font)
+        plain = painter.font()
+        small = painter.font()
+        small.setPixelSize(round(self._size_px * 0.82))
+        rows = ((self.words(), plain, theme.INK), (self.truth(), small, theme.DIM))
+        for row, (said, font, colour) in enumerate(rows):
+            painter.setFont(fitted(font, said, self.width()))
+            painter.setPen(QColor(colour))
+            painter.drawText(QRectF(0, row * line, self.width(), line), flags, said)
+        painter.setFont(plain)
 
     def _paint_legend(self, painter: QPainter, low: float, high: float) -> None:
         table = np.ascontiguousarray(SHADES[self._mode][None])

@@ -1,0 +1,26 @@
+"""Tests run without a screen, and leave no thread behind."""
+
+import os
+import threading
+
+import pytest
+
+os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
+
+# The picture's one helper thread lives as long as the process; "Dummy" stands for a thread of Qt's,
+# whose end the window's tests check themselves.
+LASTING = ("optics", "Dummy")
+
+
+@pytest.fixture(autouse=True)
+def no_thread_left():
+    before = set(threading.enumerate())
+    yield
+    left = [
+        thread
+        for thread in set(threading.enumerate()) - before
+        if thread.is_alive() and not thread.name.startswith(LASTING)
+    ]
+    for thread in left:
+        thread.join(2)
+    assert not [thread.name for thread in left if thread.is_alive()]

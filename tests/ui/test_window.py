@@ -1,0 +1,353 @@
+"""The presenter's window: keys, touch, faults, words that fit."""
+
+import dataclasses
+import sys
+
+import bar_scene
+import pytest
+from PySide6.QtCore import QPoint, Qt
+from PySide6.QtGui import QFontMetrics, QPointingDevice
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QAbstractButton, QComboBox, QLabel
+
+from demo_app.shells.present import PresentWindow
+from demo_app.shells.start import DOORS, StartWindow
+from demo_app.ui import theme, words
+from demo_app.ui.application import FaultGuard
+
+Key = Qt.Key
+
+
+def press(qtbot, window, key):
+    qtbot.keyClick(window.focusWidget() or window, key)
+
+
+def test_keys_work_the_session(window, qtbot, settle):
+    session = window.session
+    press(qtbot, window, Key.Key_Space)
+    assert session.playing
+    qtbot.waitUntil(lambda: session.time_s > 0.2)
+    press(qtbot, window, Key.Key_Space)
+    assert not session.playing
+    settle(session)
+    step = session.frame.last[0].step
+    press(qtbot, window, Key.Key_Right)
+    settle(session)
+    assert session.frame.last[0].step == step + 1
+    press(qtbot, window, Key.Key_Left)
+    settle(session)
+    assert session.frame.last[0].step == step
+    press(qtbot, window, Key.Key_Up)
+    assert session.speed == 2.0
+    press(qtbot, window, Key.Key_Down)
+    assert session.speed == 1.0
+    press(qtbot, window, Key.Key_X)
+    assert not session.instrument.crossed
+    press(qtbot, window, Key.Key_BracketRight)
+    assert session.instrument.polarizer_deg == 50
+    press(qtbot, window, Key.Key_T)
+    assert session.instrument.tint_plate_nm == 565
+    press(qtbot, window, Key.Key_S)
+    assert window.stage.section.mode == "stress"
+    assert window.controls.light.section.value() == "stress"
+    press(qtbot, window, Key.Key_H)
+    assert session.held is not None
+    press(qtbot, window, Key.Key_R)
+    settle(session)
+    assert session.time_s == 0
+    press(qtbot, window, Key.Key_D)
+    assert session.playing
+    assert session.settings.drop_at_s == 0
+    session.pause()
+    press(qtbot, window, Key.Key_F2)
+    assert not window.controls.isVisible()
+    press(qtbot, window, Key.Key_F2)
+    assert window.controls.isVisible()
+    settle(session)
+
+
+def test_keys_stay_out_of_fields(window, qtbot, settle):
+    session = window.session
+    session.scrub(3.0)
+    settle(session)
+    box = window.controls.controls["rate_MPa_s"].box
+    box.setFocus()
+    for key in (Key.Key_R, Key.Key_Space, Key.Key_H, Key.Key_X, Key.Key_D):
+        qtbot.keyClick(box, key)
+    assert session.time_s == pytest.approx(3.0)
+    assert not session.playing
+    assert session.held is None
+    qtbot.keyClick(box, Key.Key_Return)
+    assert not box.hasFocus()
+
+
+def test_escape_never_quits(window, qtbot):
+    press(qtbot, window, Key.Key_F11)
+    assert window.isFullScreen()
+    press(qtbot, window, Key.Key_Escape)
+    press(qtbot, window, Key.Key_Escape)
+    assert window.isVisible()
+    assert not window.isFullScreen()
+
+
+def test_tap_on_the_picture_plays(window, qtbot):
+    picture = window.stage.picture
+    qtbot.mouseClick(picture, Qt.MouseButton.LeftButton)
+    assert window.session.playing
+    qtbot.mousePress(picture, Qt.MouseButton.LeftButton, pos=QPoint(50, 50))
+    qtbot.mouseRelease(picture, Qt.MouseButton.LeftButton, pos=QPoint(250, 50))
+    assert window.session.playing
+    window.session.pause()
+
+
+@pytest.fixture
+def finger():
+    return QTest.createTouchDevice(QPointingDevice.DeviceType.TouchScreen)
+
+
+def test_first_finger_counts(window, finger):
+    picture, session = window.stage.picture, window.session
+    touch = QTest.touchEvent(picture, finger, False)
+    touch.press(1, QPoint(100, 100), picture)
+    touch.commit(True)
+    touch.stationary(1)
+    touch.press(2, QPoint(200, 100), picture)
+    touch.commit(True)
+    touch.stationary(1)
+    touch.release(2, QPoint(200, 100), picture)
+    touch.commit(True)
+    assert not session.playing
+    touch.release(1, QPoint(102, 101), picture)
+    touch.commit(True)
+    assert session.playing
+    session.pause()
+
+
+def test_chart_takes_no_mouse(window, qtbot, settle):
+    window.session.scrub(5.0)
+    settle(window.session)
+    qtbot.waitUntil(lambda: window.stage.chart.ready)
+    plot = window.stage.chart._plot
+    assert plot.testAttribute(Qt.WidgetAttribute.WA_TransparentForMouseEvents)
+    assert not plot.getPlotItem().menuEnabled()
+    assert plot.getViewBox().state["mouseEnabled"] == [False, False]
+
+
+def test_chart_shows_the_run_and_its_instant(window, qtbot, settle):
+    qtbot.waitUntil(lambda: window.stage.chart.ready)
+    window.session.scrub(5.0)
+    settle(window.session)
+    x, y = window.stage.chart._curves[0].getData()
+    assert x[-1] >= 5.0
+    assert y[100] == pytest.approx(4 * x[100] / 40)
+    assert window.stage.chart._cursor.value() == pytest.approx(5.0)
+
+
+def test_held_picture_stands_beside_the_live_one(window, settle):
+    session, stage = window.session, window.stage
+    session.scrub(4.0)
+    settle(session)
+    session.hold()
+    settle(session)
+    session.set_setting("thickness_mm", 4)
+    settle(session)
+    assert stage.held.isVisible()
+    live, held = stage.picture._pixels, stage.held._pixels
+    assert live.shape == held.shape == (*reversed(stage.picture.picture_size()), 4)
+    assert "Thickness: 8\u00a0mm → 4\u00a0mm" in stage.picture._caption
+    assert "4.00" in stage.held._caption
+    session.hold()
+    settle(session)
+    assert not stage.held.isVisible()
+
+
+def test_sentence_follows_the_scene(window, settle):
+    window.session.scrub(5.0)
+    settle(window.session)
+    assert "20.0 MPa" in window.stage.sentence.text()
+    window.session.scrub(14.0)
+    settle(window.session)
+    assert "broken" in window.stage.sentence.text()
+    assert window.stage.picture.accessibleName() == window.stage.sentence.text()
+
+
+def test_saved_picture_is_the_one_shown(window, settle, tmp_path, monkeypatch):
+    import numpy as np
+    from PySide6.QtCore import QStandardPaths
+    from PySide6.QtGui import QImage
+
+    monkeypatch.setattr(QStandardPaths, "writableLocation", lambda _kind: str(tmp_path))
+    window.session.scrub(5.0)
+    settle(window.session)
+    window.save()
+    window.save()
+    files = sorted(tmp_path.iterdir())
+    assert [f.name for f in files] == ["lehrlight-bar-5.00s-2.png", "lehrlight-bar-5.00s.png"]
+    assert str(files[0]) in window.controls.line.text()
+    image = QImage(str(files[0])).convertToFormat(QImage.Format.Format_RGB32)
+    shown = window.session.frame.pixels
+    read = np.frombuffer(image.constBits(), np.uint8).reshape(shown.shape)
+    np.testing.assert_array_equal(read[..., :3], shown[..., :3])
+
+
+def test_picture_that_cannot_be_saved_is_told(window, settle, tmp_path, monkeypatch):
+    from PySide6.QtCore import QStandardPaths
+
+    blocked = tmp_path / "file"
+    blocked.write_text("no folder")
+    monkeypatch.setattr(QStandardPaths, "writableLocation", lambda _kind: str(blocked))
+    window.save()
+    assert "Could not save" in window.controls.line.text()
+
+
+def test_fault_in_a_slot_resets_and_tells(window, qtbot, settle, caplog):
+    guard = FaultGuard()
+    guard.caught.connect(window.recover)
+    window.session.scrub(6.0)
+    settle(window.session)
+    with caplog.at_level("CRITICAL", logger="lehrlight"):
+        try:
+            {}["lost"]
+        except KeyError:
+            guard.take(*sys.exc_info())
+        qtbot.waitUntil(lambda: window.controls.line.isVisible())
+    settle(window.session)
+    assert "lost" in window.controls.line.text()
+    assert window.session.time_s == 0
+    assert window.isVisible()
+    guard.uninstall()
+
+
+def test_guard_takes_and_gives_back_the_hooks(app):
+    before = sys.excepthook
+    guard = FaultGuard()
+    guard.install()
+    assert sys.excepthook == guard.take
+    guard.uninstall()
+    assert sys.excepthook is before
+
+
+def test_guard_does_not_repeat_itself(app, qtbot, count, caplog):
+    guard = FaultGuard()
+    caught = count(guard.caught)
+    with caplog.at_level("CRITICAL", logger="lehrlight"):
+        for _ in range(50):
+            guard.take(ValueError, ValueError("each repaint"), None)
+    qtbot.wait(50)
+    assert caught == [("Something went wrong and the scene was reset: each repaint",)]
+    guard.uninstall()
+
+
+def scroll_to(window, page):
+    window.controls.pages.setCurrentIndex(page)
+
+
+@pytest.mark.parametrize("size", [(1280, 720), (1920, 1080)])
+def test_no_words_are_cut(window, qtbot, settle, size):
+    window.resize(*size)
+    session = window.session
+    session.scrub(9.0)
+    settle(session)
+    qtbot.waitUntil(lambda: window.stage.chart.ready)
+    session.set_light(gain=4.0)
+    settle(session)
+    for page in range(window.controls.pages.count()):
+        scroll_to(window, page)
+        qtbot.wait(20)
+        for label in window.findChildren(QLabel):
+            if label.isVisible() and label.text() and not label.textFormat() == Qt.RichText:
+                assert fits(label), label.text()
+        for button in window.findChildren(QAbstractButton):
+            if button.isVisible() and button.text():
+                needed = QFontMetrics(button.font()).horizontalAdvance(button.text())
+                assert needed <= button.width() - 4, button.text()
+        for combo in window.findChildren(QComboBox):
+            if combo.isVisible():
+                needed = combo.fontMetrics().horizontalAdvance(combo.currentText())
+                assert needed <= combo.width() - 30
+        for control in window.controls.controls.values():
+            if control.isVisible() and hasattr(control, "box"):
+                low, high = control.setting.low, control.setting.high
+                for value in (low, high):
+                    said = control.box.textFromValue(value) + control.box.suffix()
+                    needed = control.box.fontMetrics().horizontalAdvance(said)
+                    assert needed <= control.box.width() - 20, said
+    tabs = window.controls.pages.tabBar()
+    for index in range(tabs.count()):
+        needed = tabs.fontMetrics().horizontalAdvance(tabs.tabText(index))
+        assert needed <= tabs.tabRect(index).width()
+    section = window.stage.section
+    font = section.font()
+    font.setPixelSize(theme.Sizes.of(size[1]).stage)
+    assert QFontMetrics(font).horizontalAdvance(section.words()) <= section.width()
+    assert window.width() == size[0]
+    assert window.stage.picture.height() >= 0.45 * size[1]
+
+
+def fits(label):
+    room = label.contentsRect()
+    flags = int(label.alignment()) | (Qt.TextFlag.TextWordWrap if label.wordWrap() else 0)
+    metrics = QFontMetrics(label.font())
+    needed = metrics.boundingRect(room.adjusted(0, 0, 0, 9999), flags, label.text())
+    return needed.width() <= room.width() + 1 and needed.height() <= room.height() + 1
+
+
+@pytest.mark.parametrize("height", [480, 720, 1080, 2160])
+def test_sentence_is_for_the_back_row(app, qtbot, height):
+    sizes = theme.Sizes.of(height)
+    assert sizes.sentence >= height / 30
+    assert sizes.stage >= height / 50
+
+
+def test_longest_sentence_is_made_to_fit(window, qtbot):
+    sentence = window.stage.sentence
+    sentence.say("The ring is too hot and the drop floats on its own steam. " * 4)
+    assert fits(sentence)
+    sentence.say("Short.")
+    assert sentence.fits(theme.Sizes.of(720).sentence)
+
+
+def test_contrast():
+    for back in (theme.STAGE, theme.PANEL, theme.RAISED):
+        for ink in (theme.INK, theme.DIM, theme.ALERT, theme.TENSION, theme.COMPRESSION):
+            assert theme.contrast(ink, back) >= 4.5
+    assert theme.contrast(theme.ACCENT, theme.PANEL) >= 3
+    assert theme.contrast("#06110e", theme.ACCENT) >= 4.5
+    # White on black is 21 to 1 (WCAG 2.1).
+    assert theme.contrast("#ffffff", "#000000") == pytest.approx(21)
+
+
+def test_calls_do_not_lose_references_to_none(window):
+    # PySide6 6.12.0 lost one at every void call under Python 3.11.
+    label = QLabel(window)
+    before = sys.getrefcount(None)
+    for number in range(500):
+        label.setText(str(number))
+    assert sys.getrefcount(None) >= before - 20
+
+
+def test_scenes_are_switched(app, qtbot, settle):
+    other = dataclasses.replace(bar_scene.SCENE, id="other", title="Other bar")
+    window = PresentWindow([bar_scene.SCENE, other], "bar")
+    qtbot.addWidget(window)
+    window.show()
+    settle(window.session)
+    assert window.controls.scenes.isVisible()
+    for name in ("other", "bar", "other"):
+        window.show_scene(name)
+        settle(window.session)
+        assert window.session.scene.id == name
+    assert "rate_MPa_s" in window.controls.controls
+    window.close()
+    assert window.worker.isFinished()
+
+
+def test_doors(app, qtbot, count):
+    window = StartWindow(list(DOORS))
+    qtbot.addWidget(window)
+    window.resize(1280, 720)
+    window.show()
+    chosen = count(window.chosen)
+    qtbot.keyClick(window.doors[0], Key.Key_Return)
+    assert chosen == [("present",)]
+    assert words.text("present") == window.doors[0].accessibleName()
