@@ -86,7 +86,13 @@ def start(wall: Wall, temperature: float, *, fictive: float | None = None) -> Co
 
 
 def carry(
-    wall: Wall, state: ColumnState, temperature: Array, dt: float, *, bends: bool = False
+    wall: Wall,
+    state: ColumnState,
+    temperature: Array,
+    dt: float,
+    *,
+    bends: bool = False,
+    stretch: float | None = None,
 ) -> ColumnState:
     """Balance the wall after a step of `dt` seconds to given node temperatures.
 
@@ -102,6 +108,9 @@ def carry(
         s.
     bends : bool
         Whether the plate may bend; else it is held flat and carries a net moment.
+    stretch : float, optional
+        Rise of the in-plane strain in this step where the glass around a place decides it; the
+        place then carries a net force.
     """
     steps = [
         predict(layer.material, memory, temperature[span], dt)
@@ -110,7 +119,10 @@ def carry(
     held, stiffness = (
         np.concatenate(parts) for parts in zip(*map(_plane_stress, steps), strict=True)
     )
-    strain, curvature = balance(wall.weights, wall.point_z, held, stiffness, bends)
+    if stretch is None:
+        strain, curvature = balance(wall.weights, wall.point_z, held, stiffness, bends)
+    else:
+        strain, curvature = stretch, 0.0
     in_plane = strain + curvature * wall.point_z
     finished = [
         finish(layer.material, memory, step, _strains(step, in_plane[section]))
