@@ -75,7 +75,7 @@ def still_air_coefficient(temperature: Array, ambient: float, diameter: float) -
     """Free convection around a horizontal cylinder, W/(m2 K).
 
     Churchill and Chu 1975 (Int. J. Heat Mass Transfer 18, 1049), air at film temperature:
-    viscosity by Sutherland's formula, Prandtl number 0.7.
+    viscosity and conductivity of the US Standard Atmosphere 1976, Prandtl number 0.7.
 
     Parameters
     ----------
@@ -90,7 +90,7 @@ def still_air_coefficient(temperature: Array, ambient: float, diameter: float) -
     viscosity = 1.458e-6 * film**1.5 / (film + 110.4)
     kinematic = viscosity * film * 287.05 / 101325.0
     prandtl = 0.7
-    conductivity = viscosity * 1006.0 / prandtl
+    conductivity = 2.64638e-3 * film**1.5 / (film + 245.4 * 10 ** (-12 / film))
     rise = np.abs(temperature - ambient)
     rayleigh = 9.80665 / film * rise * diameter**3 * prandtl / kinematic**2
     shape = (1 + (0.559 / prandtl) ** (9 / 16)) ** (8 / 27)
