@@ -7,8 +7,8 @@ from typing import Any
 
 import numpy as np
 
-MOST_BYTES = 64_000_000
-FEWEST, MOST = 16, 240
+MOST_BYTES = 32_000_000
+FEWEST, MOST = 8, 240
 TIME_EPS_S = 1e-9
 
 Plan = tuple[tuple[int, Any], ...]
@@ -42,7 +42,7 @@ class Timeline:
         self.every = 1
         self._kept: list[Any] = [] if start is None else [start]
         self._last: tuple[Any, ...] = ()
-        self._most = MOST
+        self._weight = _Weight(self._kept)
         self._trace: list[Traced] = []
 
     @property
@@ -86,12 +86,14 @@ class Timeline:
         place = bisect.bisect_left(steps, state.step)
         if place < len(steps) and steps[place] == state.step:
             return
-        if not self._kept:
-            self._most = int(np.clip(MOST_BYTES // max(_bytes(state), 1), FEWEST, MOST))
         self._kept.insert(place, state)
-        while len(self._kept) > self._most:
+        self._weight.add(state)
+        while len(self._kept) > MOST or (
+            self._weight.total > MOST_BYTES and len(self._kept) > FEWEST
+        ):
             self.every *= 2
             self._kept = [kept for kept in self._kept if kept.step % self.every == 0]
+            self._weight = _Weight(self._kept)
 
     def ready(self, time_s: float) -> tuple[Any, ...]:
         """Neighbouring states to go on from so as to reach `time_s`: the nearest earlier ones."""
@@ -111,6 +113,7 @@ class Timeline:
         step = state.step
         self.plan = (*(entry for entry in self.plan if entry[0] < step), (step, settings))
         self._kept = [kept for kept in self._kept if kept.step <= step]
+        self._weight = _Weight(self._kept)
         self._last = (state,)
         self._keep(state)
         del self._trace[step + 1 :]
@@ -130,12 +133,28 @@ def in_force(plan: Plan, step: int) -> Any:
     return next(settings for first, settings in reversed(plan) if first <= step)
 
 
-def _bytes(value: Any) -> int:
-    """Size of the arrays in a state, bytes."""
-    if isinstance(value, np.ndarray):
-        return value.nbytes
-    if dataclasses.is_dataclass(value):
-        return sum(_bytes(getattr(value, field.name)) for field in dataclasses.fields(value))
-    if isinstance(value, (tuple, list)):
-        return sum(_bytes(item) for item in value)
-    return 0
+class _Weight:
+    """Memory that a growing set of states holds; what states share counts once."""
+
+    def __init__(self, states: Iterable[Any] = ()) -> None:
+        self._seen: set[int] = set()
+        self.total = 0
+        for state in states:
+            self.add(state)
+
+    def add(self, value: Any) -> None:
+        """Count the arrays in `value`, those in its records, tuples and sparse matrices too."""
+        if value is None or isinstance(value, (bool, int, float, str)) or id(value) in self._seen:
+            return
+        self._seen.add(id(value))
+        if isinstance(value, np.ndarray):
+            self.total += value.nbytes
+        elif dataclasses.is_dataclass(value):
+            for field in dataclasses.fields(value):
+                self.add(getattr(value, field.name))
+        elif isinstance(value, (tuple, list)):
+            for item in value:
+                self.add(item)
+        elif hasattr(value, "indptr"):
+            for part in (value.data, value.indices, value.indptr):
+                self.add(part)

@@ -1,6 +1,9 @@
 """What is remembered of a run, without Qt's event loop."""
 
+import dataclasses
+
 import bar_scene
+import numpy as np
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
@@ -68,3 +71,23 @@ def test_curve_and_time_of_step():
     assert values == pytest.approx([0.2 * k for k in range(11)])
     assert line.time_of(4) == pytest.approx(0.2)
     assert line.time_of(11) is None
+
+
+@dataclasses.dataclass(frozen=True)
+class Heavy:
+    step: int
+    time_s: float
+    own: np.ndarray
+    shared: np.ndarray
+
+
+def test_memory_is_bounded_and_shared_parts_count_once():
+    shared = np.zeros(tl.MOST_BYTES // 16)
+    line = Timeline(BAR)
+    for step in range(200):
+        state = Heavy(step, 0.1 * step, np.zeros(tl.MOST_BYTES // 800), shared)
+        line.add([state], (state,), [])
+    own = sum(state.own.nbytes for state in line._kept)
+    assert own + shared.nbytes <= tl.MOST_BYTES
+    assert line._weight.total == own + shared.nbytes
+    assert len(line._kept) >= 25

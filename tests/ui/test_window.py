@@ -255,7 +255,7 @@ def test_no_words_are_cut(window, qtbot, settle, size):
         scroll_to(window, page)
         qtbot.wait(20)
         for label in window.findChildren(QLabel):
-            if label.isVisible() and label.text() and not label.textFormat() == Qt.RichText:
+            if label.isVisible() and label.text() and label.textFormat() != Qt.TextFormat.RichText:
                 assert fits(label), label.text()
         for button in window.findChildren(QAbstractButton):
             if button.isVisible() and button.text():
