@@ -68,7 +68,7 @@ def measure(repeats: int = 60) -> dict[str, float]:
         "curved": lambda: colour(curved, turned, WIDTH, HEIGHT, frame),
         "table": lambda: colour_table.__wrapped__(turned, 750.0),
     }
-    taken = _medians(jobs, repeats)
+    taken = medians(jobs, repeats)
     table = colour_table(turned, reach_for(peak_nm(curved)))
     start = time.perf_counter()
     paint(curved, plan_for(curved, WIDTH - 1, HEIGHT - 1), table)
@@ -154,7 +154,7 @@ def _retarders(waves: Any, angle_deg: Any) -> Any:
     return turn @ plate @ np.swapaxes(turn, -1, -2)
 
 
-def _medians(jobs: dict[str, Callable[[], Any]], repeats: int) -> dict[str, float]:
+def medians(jobs: dict[str, Callable[[], Any]], repeats: int) -> dict[str, float]:
     times: dict[str, list[float]] = {name: [] for name in jobs}
     for _ in range(repeats):
         for name, job in jobs.items():
