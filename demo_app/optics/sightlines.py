@@ -130,6 +130,15 @@ def abel_weights(r: Array, x: Array) -> Array:
     numpy.ndarray
         Shape (levels, rays, samples), m.
     """
+    weights = np.zeros((*x.shape, r.shape[1]))
+    # A few levels at a time: their temporaries stay in the cache.
+    for few in range(0, r.shape[0], 8):
+        part = slice(few, few + 8)
+        _add_weights(r[part], x[part], weights[part])
+    return weights
+
+
+def _add_weights(r: Array, x: Array, weights: Array) -> None:
     low, high = r[:, None, :-1], r[:, None, 1:]
     at = x[:, :, None]
     a, b = np.maximum(low, at), np.maximum(high, at)
@@ -139,10 +148,8 @@ def abel_weights(r: Array, x: Array) -> Array:
     log = np.log(np.maximum(b + root_b, 1e-300) / (safe + root_a))
     sloped = (b * root_b - a * root_a) / 2 + at**2 / 2 * log
     width = np.maximum(high - low, 1e-300)
-    weights = np.zeros((*x.shape, r.shape[1]))
     weights[..., :-1] += (high * flat - sloped) / width
     weights[..., 1:] += (sloped - low * flat) / width
-    return weights
 
 
 def _levels(mesh: WallMesh, columns: slice) -> Array:
@@ -166,7 +173,7 @@ def _divided(low: float, high: float, widest: float = 1.6e-3) -> Array:
 def _cut(mesh: WallMesh, z: Array, first: float, last: float) -> tuple[Array, Array, Array]:
     """Levels that meet the piece, and its smallest and largest radius at each, all in m."""
     reach = float(mesh.r.max()) * 1.001
-    grid = np.linspace(0.0, reach, 1500)
+    grid = np.linspace(0.0, reach, 400)
 
     def inside(r: Array, level: Array) -> NDArray[np.bool_]:
         s, _ = mesh.profile.locate(r, np.broadcast_to(level[:, None], r.shape))
@@ -183,7 +190,7 @@ def _cut(mesh: WallMesh, z: Array, first: float, last: float) -> tuple[Array, Ar
 
 
 def _edge(inside: Any, z: Array, out: Array, within: Array) -> Array:
-    for _ in range(40):
+    for _ in range(24):
         middle = (out + within) / 2
         hit = inside(middle[:, None], z)[:, 0]
         within, out = np.where(hit, middle, within), np.where(hit, out, middle)

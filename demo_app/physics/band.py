@@ -84,10 +84,11 @@ def band_form(parts: tuple[tuple[float, Rows], ...], weight: Array, bandwidth: i
     first = parts[0][1]
     points, k = first.dofs.shape
     a, b = np.tril_indices(k)
-    i = np.maximum(first.dofs[:, a], first.dofs[:, b])
-    j = np.minimum(first.dofs[:, a], first.dofs[:, b])
-    product = sum(f * rows.values[:, a] * rows.values[:, b] for f, rows in parts)
-    entry = j * (bandwidth + 1) + (i - j)
+    at_a, at_b = first.dofs.take(a, axis=1), first.dofs.take(b, axis=1)
+    entry = np.minimum(at_a, at_b) * (bandwidth + 1) + np.abs(at_a - at_b)
+    product = sum(
+        f * rows.values.take(a, axis=1) * rows.values.take(b, axis=1) for f, rows in parts
+    )
     pointers = np.arange(0, entry.size + 1, entry.shape[1])
     shape = (first.size * (bandwidth + 1), points)
     value = np.asarray(product) * weight[:, None]
