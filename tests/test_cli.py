@@ -26,7 +26,8 @@ SOLVE = {
 
 @pytest.fixture(autouse=True)
 def _one_small_scene(monkeypatch, tmp_path):
-    monkeypatch.setattr(catalogue, "scenes", lambda: {SCENE.id: SCENE})
+    monkeypatch.setattr(catalogue, "ids", lambda: (SCENE.id,))
+    monkeypatch.setattr(catalogue, "load", lambda name: SCENE)
     monkeypatch.chdir(tmp_path)
     for name in ("DISPLAY", "WAYLAND_DISPLAY", "QT_QPA_PLATFORM"):
         monkeypatch.delenv(name, raising=False)
@@ -198,7 +199,8 @@ def test_without_a_screen_the_demo_show_is_drawn(capsys):
 
 def test_a_reading_that_is_not_finite_is_never_printed(capsys, monkeypatch):
     broken = dataclasses.replace(SCENE, read=lambda s, t: {"tension_MPa": float("nan")})
-    monkeypatch.setattr(catalogue, "scenes", lambda: {"bar": broken})
+    monkeypatch.setattr(catalogue, "ids", lambda: ("bar",))
+    monkeypatch.setattr(catalogue, "load", lambda name: broken)
     with pytest.raises(ArithmeticError, match="tension_MPa"):
         main(["solve", "bar", "--json"])
     assert capsys.readouterr().out == ""
@@ -209,7 +211,8 @@ def test_ctrl_c_is_quiet(capsys, monkeypatch):
         raise KeyboardInterrupt
 
     halted = dataclasses.replace(SCENE, start=stop)
-    monkeypatch.setattr(catalogue, "scenes", lambda: {"bar": halted})
+    monkeypatch.setattr(catalogue, "ids", lambda: ("bar",))
+    monkeypatch.setattr(catalogue, "load", lambda name: halted)
     assert run(capsys, "solve", "bar") == (130, "", "")
     assert run(capsys, "picture", "bar", "--out", "bar.png") == (130, "", "")
     assert list(Path().iterdir()) == []

@@ -13,7 +13,8 @@ from demo_app.scenes import catalogue
 
 @pytest.fixture(autouse=True)
 def _one_small_scene(monkeypatch, tmp_path):
-    monkeypatch.setattr(catalogue, "scenes", lambda: {SCENE.id: SCENE})
+    monkeypatch.setattr(catalogue, "ids", lambda: (SCENE.id,))
+    monkeypatch.setattr(catalogue, "load", lambda name: SCENE)
     monkeypatch.chdir(tmp_path)
     for name in ("DISPLAY", "WAYLAND_DISPLAY", "QT_QPA_PLATFORM"):
         monkeypatch.delenv(name, raising=False)

@@ -1,4 +1,8 @@
-"""All scenes: found by walking this folder; a scene is a module with a ``SCENE``."""
+"""All scenes: found by walking this folder; a scene is a module with a ``SCENE``.
+
+A scene's id is its module's name with hyphens for underscores, so one scene can be had without
+importing the solvers of all the others.
+"""
 
 import functools
 import importlib
@@ -12,23 +16,34 @@ _NOT_SCENES = {"settings", "scene", "catalogue", "run"}
 
 
 @functools.cache
-def scenes() -> dict[str, Scene]:
-    """Scenes by id, in the order of their module names."""
-    found: dict[str, Scene] = {}
-    for module in pkgutil.iter_modules(demo_app.scenes.__path__):
-        if module.name in _NOT_SCENES or module.ispkg:
-            continue
-        scene: Scene = importlib.import_module(f"demo_app.scenes.{module.name}").SCENE
-        found[scene.id] = scene
+def ids() -> tuple[str, ...]:
+    """Ids of all scenes, in the order of their module names; nothing is imported."""
+    return tuple(
+        module.name.replace("_", "-")
+        for module in pkgutil.iter_modules(demo_app.scenes.__path__)
+        if module.name not in _NOT_SCENES and not module.ispkg
+    )
+
+
+@functools.cache
+def load(name: str) -> Scene:
+    """Import the scene with the id `name`."""
+    module = importlib.import_module(f"demo_app.scenes.{name.replace('-', '_')}")
+    found: Scene = module.SCENE
     return found
+
+
+def scenes() -> dict[str, Scene]:
+    """All scenes by id."""
+    return {name: load(name) for name in ids()}
 
 
 def scene(name: str) -> Scene:
     """The scene called `name`; `InputError` names the known ones."""
-    if name not in scenes():
+    if name not in ids():
         raise InputError(
             f"no scene is called '{name}'",
             place="scene",
-            remedy=f"write one of {', '.join(scenes())}",
+            remedy=f"write one of {', '.join(ids())}",
         )
-    return scenes()[name]
+    return load(name)
