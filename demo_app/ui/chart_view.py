@@ -1,22 +1,29 @@
 """One chart over time, with a cursor at the instant shown."""
 
 import html
+from collections.abc import Mapping, Sequence
 from typing import Any
 
 import numpy as np
 from PySide6.QtCore import QSize, Qt
 from PySide6.QtWidgets import QLabel, QSizePolicy, QVBoxLayout, QWidget
 
-from demo_app.scenes.scene import Reading
+from demo_app.scenes.scene import Chart, Reading
 from demo_app.ui import theme, words
 
-STYLES = (Qt.PenStyle.SolidLine, Qt.PenStyle.DashLine, Qt.PenStyle.DotLine)
-SAMPLES = ("━━", "╍╍", "┅┅")
+STYLES = (
+    Qt.PenStyle.SolidLine,
+    Qt.PenStyle.DashLine,
+    Qt.PenStyle.DotLine,
+    Qt.PenStyle.DashDotLine,
+)
+SAMPLES = ("━━", "╍╍", "┅┅", "━╍")
+MOST_LEVELS = 4
 LINE_PX = 3
 
 
 def groups(traces: tuple[Reading, ...]) -> tuple[tuple[Reading, ...], ...]:
-    """Traces that share one axis: those of one unit, three at most."""
+    """Traces that share one axis: those of one unit, four at most."""
     units = list(dict.fromkeys(trace.unit for trace in traces))
     return tuple(tuple(t for t in traces if t.unit == unit)[: len(STYLES)] for unit in units)
 
@@ -33,9 +40,9 @@ class ChartView(QWidget):
         self._plot: Any = None
         self._curves: list[Any] = []
         self._cursor: Any = None
-        self._limit: Any = None
+        self._levels: list[Any] = []
         self._size_px = 16
-        self._unit = "s"
+        self._below = ""
         self._head = QLabel(self)
         self._head.setTextFormat(Qt.TextFormat.RichText)
         self._head.setWordWrap(True)
@@ -75,9 +82,19 @@ class ChartView(QWidget):
         item.getViewBox().setDefaultPadding(0.0)
         item.disableAutoRange()
         self._curves = [item.plot([], []) for _ in STYLES]
-        self._limit = pg.InfiniteLine(angle=0, pen=pg.mkPen(theme.ALERT, width=2, style=STYLES[1]))
+        level = pg.mkPen(theme.ALERT, width=2, style=Qt.PenStyle.DashLine)
+        self._levels = [
+            pg.InfiniteLine(
+                angle=0,
+                pen=level,
+                label="",
+                labelOpts={"position": 0.98, "color": theme.ALERT, "anchors": [(1, 1), (1, 0)]},
+            )
+            for _ in range(MOST_LEVELS)
+        ]
         self._cursor = pg.InfiniteLine(angle=90, pen=pg.mkPen(theme.DIM, width=2))
-        item.addItem(self._limit)
+        for line in self._levels:
+            item.addItem(line)
         item.addItem(self._cursor)
         self._plot = plot
         self._box.addWidget(plot, 1)
@@ -98,20 +115,19 @@ class ChartView(QWidget):
             axis.setTickDensity(0.6)
         bottom = self._plot.getPlotItem().getAxis("bottom")
         bottom.setHeight(round(self._size_px * 2.7))
-        self._label_time()
+        self._label_below()
         self._plot.getPlotItem().getAxis("left").setWidth(round(self._size_px * 3.4))
         for curve, colour, style in zip(self._curves, theme.CURVES, STYLES, strict=False):
             curve.setPen(pg.mkPen(colour, width=LINE_PX, style=style))
-        lines = min(len(self._traces), 2)
+        lines = 1 if len(self._traces) == 1 else 2
         self._head.setFixedHeight(round(self._size_px * 1.35 * lines))
         self._head.setAlignment(Qt.AlignmentFlag.AlignTop)
-        self._limit.setVisible(any(t.name.endswith("_ratio") for t in self._traces))
-        self._limit.setValue(1.0)
+        for line in self._levels:
+            line.label.setFont(font)
 
-    def _label_time(self) -> None:
+    def _label_below(self) -> None:
         style = {"color": theme.DIM, "font-size": f"{round(self._size_px * 0.85)}px"}
-        axis = self._plot.getPlotItem().getAxis("bottom")
-        axis.setLabel(f"{words.text('chart.time')} ({self._unit})", **style)
+        self._plot.getPlotItem().getAxis("bottom").setLabel(self._below, **style)
 
     @property
     def ready(self) -> bool:
@@ -120,46 +136,90 @@ class ChartView(QWidget):
 
     def feed(self, timeline: Any, time_s: float, end_s: float) -> None:
         """Show what a timeline knows, with the cursor at `time_s`."""
-        if self._plot is None:
-            self._build()
+        self._ready_plot()
         shown: list[float] = []
         said: list[str] = []
         unit, factor = _time_unit(end_s)
         highest = end_s
-        for index, curve in enumerate(self._curves):
-            if index >= len(self._traces):
-                curve.setData([], [])
-                continue
-            trace = self._traces[index]
+        for index, trace in enumerate(self._traces):
             times, values = timeline.curve(trace.name)
             good = np.isfinite(values)
             times, values = times[good], values[good]
-            curve.setData(times / factor, values)
+            self._curves[index].setData(times / factor, values)
             now = float("nan")
             if values.size:
                 shown += [float(values.min()), float(values.max())]
                 highest = max(highest, float(times[-1]))
                 now = float(np.interp(time_s, times, values))
-            said.append(_head(index, trace, now))
-        if self._limit.isVisible():
+            said.append(_head(index, trace.label, words.quantity(now, trace.unit)))
+        self._empty_from(len(self._traces))
+        ratio = any(trace.name.endswith("_ratio") for trace in self._traces)
+        self._show_levels([("", 1.0)] if ratio else [])
+        if ratio:
             shown.append(1.15)
-        low, high = _range(shown)
-        self._plot.setYRange(low, high, padding=0)
-        self._plot.setXRange(0, max(highest / factor, 1e-6), padding=0)
+        self._cursor.setVisible(True)
         self._cursor.setValue(time_s / factor)
+        time_words = f"{words.text('chart.time')} ({unit})"
+        self._finish(said, (0.0, highest / factor), _range(shown), time_words)
+
+    def show_chart(self, chart: Chart, texts: Mapping[str, str]) -> None:
+        """Show a scene's chart of this instant in place of the traces over time."""
+        self._ready_plot()
+        shown = [level for _, level in chart.levels]
+        along: list[float] = []
+        for curve, line in zip(chart.curves, self._curves, strict=False):
+            line.setData(curve.x, curve.y)
+            shown += [float(np.nanmin(curve.y)), float(np.nanmax(curve.y))]
+            along += [float(np.nanmin(curve.x)), float(np.nanmax(curve.x))]
+        self._empty_from(len(chart.curves))
+        self._show_levels([(_name(texts, level), value) for level, value in chart.levels])
+        self._cursor.setVisible(False)
+        said = [_head(i, _name(texts, curve.id), "") for i, curve in enumerate(chart.curves)]
+        y_words = f"{_name(texts, chart.y_id)} ({words.unit(chart.y_unit)})"
+        said.insert(0, f"<span style='color:{theme.DIM}'>{html.escape(y_words)}</span>")
+        x_words = f"{_name(texts, chart.x_id)} ({words.unit(chart.x_unit)})"
+        reach = (min(along, default=0.0), max(along, default=1.0))
+        self._finish(said, reach, _range(shown), x_words)
+
+    def _ready_plot(self) -> None:
+        if self._plot is None:
+            self._build()
+
+    def _empty_from(self, first: int) -> None:
+        for curve in self._curves[first:]:
+            curve.setData([], [])
+
+    def _show_levels(self, levels: Sequence[tuple[str, float]]) -> None:
+        for index, line in enumerate(self._levels):
+            line.setVisible(index < len(levels))
+            if index < len(levels):
+                line.setValue(levels[index][1])
+                line.label.setFormat(levels[index][0])
+
+    def _finish(
+        self,
+        said: Sequence[str],
+        along: tuple[float, float],
+        across: tuple[float, float],
+        below: str,
+    ) -> None:
+        self._plot.setYRange(*across, padding=0)
+        self._plot.setXRange(along[0], max(along[1], along[0] + 1e-6), padding=0)
         heading = " &nbsp; ".join(said)
         self._head.setText(f"<div style='font-size:{self._size_px}px'>{heading}</div>")
-        if unit != self._unit:
-            self._unit = unit
-            self._label_time()
-        self.setAccessibleDescription(", ".join(t.label for t in self._traces))
+        if below != self._below:
+            self._below = below
+            self._label_below()
 
 
-def _head(index: int, trace: Reading, now: float) -> str:
-    value = words.quantity(now, trace.unit)
+def _name(texts: Mapping[str, str], name: str) -> str:
+    return texts.get(name, words.choice(name))
+
+
+def _head(index: int, label: str, value: str) -> str:
     return (
         f"<span style='white-space:nowrap; color:{theme.CURVES[index]}'>{SAMPLES[index]} "
-        f"{html.escape(trace.label)} <b>{html.escape(value)}</b></span>"
+        f"{html.escape(label)} <b>{html.escape(value)}</b></span>"
     )
 
 

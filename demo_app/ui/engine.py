@@ -12,7 +12,7 @@ from demo_app.optics.instrument import Instrument
 from demo_app.scenes.scene import Scene
 from demo_app.scenes.settings import settings_of
 from demo_app.ui.request import Frame, Held, Request
-from demo_app.ui.timeline import Timeline
+from demo_app.ui.timeline import Entry, Timeline
 from demo_app.ui.worker import Worker
 
 TICK_MS = 16
@@ -66,8 +66,8 @@ class Engine(QObject):
         self._again = False
         self._draw_held = False
         self._faults = 0
-        # Whether the frame shown belongs to a run that has been given up.
-        self._outdated = False
+        self._first = worker.next_number()
+        self._shown_s = 0.0
         self._break_s: float | None = None
         self._stop_at: float | None = None
         self._speed_after: float | None = None
@@ -83,7 +83,13 @@ class Engine(QObject):
     @property
     def time_s(self) -> float:
         """Model time shown, s."""
-        return self._wanted if self.frame is None else self.frame.time_s
+        return self._shown_s
+
+    @property
+    def here(self) -> Any:
+        """The state shown, or the one before what is shown; None while none is known."""
+        ready = self.timeline.ready(self._shown_s)
+        return ready[0] if ready else None
 
     @property
     def end_s(self) -> float:
@@ -140,12 +146,12 @@ class Engine(QObject):
         )
         self.settings = settings
         self.told.emit("")
-        if live and self.frame is not None and not self._outdated:
-            before = self.frame.last[0]
+        before = self.here
+        if live and before is not None:
             self.timeline.change(before, settings)
             if self._break_s is not None and self._break_s > before.time_s:
                 self._break_s = None
-            self._wanted = self.frame.time_s
+            self._wanted = self._shown_s
             self._post_now()
         else:
             self._restart()
@@ -163,17 +169,16 @@ class Engine(QObject):
             self._timer.start()
         else:
             self._timer.stop()
-            if self.frame is not None:
-                self._wanted = self.frame.time_s
+            self._wanted = self._shown_s
 
     def _seek(self, time_s: float, *, snap: bool) -> None:
         self._wanted, self._snap = time_s, snap
         self._post_now()
 
     def _restart(self, *, ask: bool = True) -> None:
-        same = self.timeline.plan == ((0, self.settings),)
+        same = self.timeline.plan == (Entry(0, self.settings),)
         self.timeline = Timeline(self.settings, self.timeline.start if same else None)
-        self._outdated = True
+        self._shown_s = 0.0
         self._break_s = None
         self._wanted = 0.0
         self._snap = False
@@ -219,31 +224,41 @@ class Engine(QObject):
         )
 
     def _arrive(self, frame: Frame) -> None:
-        if frame.number != self._number:
+        """Show a picture; learn from it if it belongs to what holds now.
+
+        While a slider is dragged, pictures of what held a moment ago come in between: they are
+        shown, so that the picture moves with the hand, but nothing is built on them.
+        """
+        if frame.number < self._first:
             self._worker.give_back(frame.pixels)
             return
-        self._flying = False
-        self._faults = 0
-        self._outdated = False
+        newest = frame.number == self._number
+        self._flying = self._flying and not newest
         old, self.frame = self.frame, frame
-        self.timeline.add(frame.made, frame.last, frame.traced)
+        if frame.plan is self.timeline.plan:
+            self._learn(frame, newest=newest)
         if frame.held_pixels is not None and frame.held_pixels.shape[1::-1] == self.size:
             self._draw_held = False
-        self._note_break(frame)
-        if self.playing:
-            self._keep_pace(frame)
-        if not frame.reached and not self.playing:
-            self._again = True
-        elif not (frame.reached and self.playing):
-            self._wanted = frame.time_s
         self.framed.emit(frame)
         if old is not None and old.pixels is not frame.pixels:
             self._worker.give_back(old.pixels)
-        if self.playing and frame.reached and self._at_end():
+        if newest and self.playing and frame.reached and self._at_end():
             self._set_playing(False)
             self.changed.emit()
-        if self._again:
+        if newest and self._again:
             self._post_now()
+
+    def _learn(self, frame: Frame, *, newest: bool) -> None:
+        self._faults = 0
+        self._shown_s = frame.time_s
+        self.timeline.add(frame.made, frame.last, frame.traced)
+        self._note_break(frame)
+        if self.playing:
+            self._keep_pace(frame)
+        if newest and not frame.reached and not self.playing:
+            self._again = True
+        elif newest and not (frame.reached and self.playing):
+            self._wanted = frame.time_s
 
     def _at_end(self) -> bool:
         end = self.end_s if self._stop_at is None else self._stop_at

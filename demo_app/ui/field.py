@@ -40,6 +40,13 @@ class Field:
             self.height / 2 - (y_mm - self.centre_mm[1]) / self.mm_per_px,
         )
 
+    def place(self, point: QPointF) -> tuple[float, float]:
+        """Stage point (x, y), mm, of a pixel position."""
+        return (
+            self.centre_mm[0] + (point.x() - self.width / 2) * self.mm_per_px,
+            self.centre_mm[1] - (point.y() - self.height / 2) * self.mm_per_px,
+        )
+
     def length(self, mm: float) -> float:
         """Length in pixels."""
         return mm / self.mm_per_px

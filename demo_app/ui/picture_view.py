@@ -15,7 +15,7 @@ from PySide6.QtGui import (
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from demo_app.optics.retardation import Stage
-from demo_app.scenes.scene import Mark
+from demo_app.scenes.scene import Mark, Outline
 from demo_app.ui import theme, words
 from demo_app.ui.field import Field, outline
 from demo_app.ui.marks import MarkPainter, plate, plate_size, scale_bar
@@ -33,10 +33,14 @@ class PictureView(QWidget):
         The size of the picture to make has changed; see `picture_size`.
     tapped : Signal()
         The picture was touched or clicked without being dragged.
+    pointed : Signal(object)
+        Where a finger or the mouse is on the stage, (x, y) in mm; None once it is lifted. Sent in
+        place of `tapped` while `pointing` is true.
     """
 
     sized = Signal()
     tapped = Signal()
+    pointed = Signal(object)
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -46,6 +50,8 @@ class PictureView(QWidget):
         self._gain = 1.0
         self._caption = ""
         self._size_px = 16
+        self.pointing = False
+        self._outlines: tuple[Outline, ...] = ()
         self._finger: int | None = None
         self._down: QPointF | None = None
         self.installEventFilter(self)
@@ -69,10 +75,17 @@ class PictureView(QWidget):
         self.update()
 
     def show_picture(
-        self, pixels: Pixels, stage: Stage, marks: tuple[Mark, ...], gain: float, caption: str
+        self,
+        pixels: Pixels,
+        stage: Stage,
+        marks: tuple[Mark, ...],
+        outlines: tuple[Outline, ...],
+        gain: float,
+        caption: str,
     ) -> None:
         """Show a picture; the memory is not copied and must stay as it is while shown."""
         self._pixels, self._stage, self._marks = pixels, stage, marks
+        self._outlines = outlines
         self._gain, self._caption = gain, caption
         self.update()
 
@@ -105,6 +118,8 @@ class PictureView(QWidget):
         painter.setBrush(Qt.BrushStyle.NoBrush)
         for piece in self._stage.pieces:
             painter.drawPath(outline(piece, field))
+        for line in self._outlines:
+            self._paint_line(painter, line, field)
         font = self.font()
         font.setPixelSize(self._size_px)
         painter.setFont(font)
@@ -124,13 +139,30 @@ class PictureView(QWidget):
             down = self.height() - margin - size[1]
             plate(painter, QRectF(right, down, *size), said, theme.ALERT)
 
+    def _paint_line(self, painter: QPainter, line: Outline, field: Field) -> None:
+        dashed = line.kind in {"cut", "interlayer"}
+        pen = QPen(QColor(theme.INK), 1.6)
+        pen.setStyle(Qt.PenStyle.DashLine if dashed else Qt.PenStyle.SolidLine)
+        points = [field.point(x, y) for x, y in zip(line.x_mm, line.y_mm, strict=True)]
+        if line.kind == "crack":
+            # Dark beside light, so that it is seen on black and on white fringes.
+            painter.setPen(QPen(QColor(theme.STAGE), 4.5))
+            painter.drawPolyline(points)
+            pen.setWidthF(2.0)
+        painter.setPen(pen)
+        if line.kind == "shard":
+            painter.drawPolygon(points)
+        else:
+            painter.drawPolyline(points)
+
     # One pointer: the mouse, or the first finger; other fingers are ignored. Touches come through a
     # filter, as an exception in a paint event below a Python `event` ends PySide 6.11 on 3.11.
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:  # noqa: D102
         kind = event.type()
         if kind == QEvent.Type.TouchCancel:
-            self._finger = self._down = None
+            self._finger = None
+            self._lift()
             return True
         if not isinstance(event, QTouchEvent):
             return False
@@ -140,9 +172,13 @@ class PictureView(QWidget):
             self._press(point.position())
         else:
             for point in event.points():
-                if point.id() == self._finger and point.state() == QEventPoint.State.Released:
+                if point.id() != self._finger:
+                    continue
+                if point.state() == QEventPoint.State.Released:
                     self._finger = None
                     self._release(point.position())
+                elif point.state() == QEventPoint.State.Updated:
+                    self._move(point.position())
         event.accept()
         return True
 
@@ -154,12 +190,26 @@ class PictureView(QWidget):
         if event.button() == Qt.MouseButton.LeftButton:
             self._release(event.position())
 
+    def mouseMoveEvent(self, event: QMouseEvent) -> None:  # noqa: D102
+        self._move(event.position())
+
     def _press(self, position: QPointF) -> None:
         self._down = position
+        self._move(position)
+
+    def _move(self, position: QPointF) -> None:
+        if self.pointing and self._down is not None and self._stage is not None:
+            field = Field.of(self._stage, self.width(), self.height())
+            self.pointed.emit(field.place(position))
+
+    def _lift(self) -> None:
+        self._down = None
+        if self.pointing:
+            self.pointed.emit(None)
 
     def _release(self, position: QPointF) -> None:
         if self._down is not None:
             moved = (position - self._down).manhattanLength()
-            self._down = None
-            if moved < theme.TOUCH_PX / 2:
+            self._lift()
+            if not self.pointing and moved < theme.TOUCH_PX / 2:
                 self.tapped.emit()

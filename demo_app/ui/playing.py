@@ -8,6 +8,7 @@ from demo_app.scenes.scene import Action
 from demo_app.scenes.settings import change
 from demo_app.ui.engine import Engine
 from demo_app.ui.request import Held
+from demo_app.ui.timeline import Place
 
 SLOWEST, FASTEST = 1 / 50, 1000.0
 SLOW_REPLAY_WALL_S = 3.0
@@ -46,15 +47,13 @@ class Session(Engine):
 
     def step(self, direction: int) -> None:
         """Stand still one step earlier (-1) or later (1)."""
-        if self.frame is None or self._outdated:
+        before = self.here
+        if before is None:
             return
         self._set_playing(False)
-        before = self.frame.last[0]
         if direction > 0:
             wanted = self.timeline.time_of(before.step + 1)
-            if wanted is None:
-                wanted = self.frame.last[-1].time_s
-        elif self.frame.time_s > before.time_s:
+        elif self.time_s > before.time_s:
             wanted = before.time_s
         else:
             wanted = self.timeline.time_of(max(before.step - 1, 0))
@@ -100,16 +99,26 @@ class Session(Engine):
 
     def act(self, action: Action) -> None:
         """Do what one of the scene's buttons says, now."""
-        if self.frame is None or self._outdated:
+        before = self.here
+        if before is None:
             return
         try:
-            settings = action.apply(self.settings, self.frame.last[0])
+            settings = action.apply(self.settings, before)
         except InputError as error:
             self.told.emit(f"{error.problem}; {error.remedy}")
             return
         if settings != self.settings:
             self._put(settings)
         self.play()
+
+    def point(self, place: Place) -> None:
+        """A finger or the mouse is at `place` (x, y) on the stage, mm, or was lifted (None)."""
+        before = self.here
+        if self.scene.point is None or before is None:
+            return
+        self.timeline.change(self.scene.point(self.settings, before, place), self.settings, place)
+        self._wanted = self._shown_s
+        self._post_now()
 
     def set_light(self, **values: Any) -> None:
         """Turn the polarizers, put plates in, change the lamp."""
@@ -135,7 +144,12 @@ class Session(Engine):
         elif self.frame is not None:
             frame = self.frame
             self.held = Held(
-                frame.stage, frame.marks, frame.instrument, frame.settings, frame.time_s
+                frame.stage,
+                frame.marks,
+                frame.outlines,
+                frame.instrument,
+                frame.settings,
+                frame.time_s,
             )
             self._draw_held = True
         self._post()

@@ -9,8 +9,8 @@ from numpy.typing import NDArray
 
 from demo_app.optics.instrument import Instrument
 from demo_app.optics.retardation import Stage
-from demo_app.scenes.scene import Mark, Message, Scene, Section
-from demo_app.ui.timeline import TIME_EPS_S, Plan, Traced, in_force
+from demo_app.scenes.scene import Chart, Mark, Message, Outline, Scene, Section
+from demo_app.ui.timeline import TIME_EPS_S, Plan, Traced, in_force, touches
 
 Pixels = NDArray[np.uint8]
 
@@ -23,6 +23,7 @@ class Held:
     ----------
     stage : Stage
     marks : tuple of Mark
+    outlines : tuple of Outline
     instrument : Instrument
     settings : object
         Settings that were in force.
@@ -32,6 +33,7 @@ class Held:
 
     stage: Stage
     marks: tuple[Mark, ...]
+    outlines: tuple[Outline, ...]
     instrument: Instrument
     settings: Any
     time_s: float
@@ -46,8 +48,8 @@ class Request:
     number : int
         Counts requests; answers carry it.
     scene : Scene
-    plan : tuple of (int, object)
-        Settings by the step from which they hold.
+    plan : tuple of Entry
+        What was done, by step: settings, and where a finger went.
     ready : tuple of states
         Neighbouring states to go on from; empty: start the run.
     time_s : float
@@ -89,6 +91,8 @@ class Frame:
     Parameters
     ----------
     number : int
+    plan : tuple of Entry
+        As in the request: the very same object.
     time_s : float
         Model time shown, s.
     reached : bool
@@ -102,6 +106,9 @@ class Frame:
     stage : Stage
     section : Section or None
     marks : tuple of Mark
+    outlines : tuple of Outline
+    chart : Chart or None
+        In place of the traces over time.
     readings : dict
     message : Message
     instrument : Instrument
@@ -112,6 +119,7 @@ class Frame:
     """
 
     number: int
+    plan: Plan
     time_s: float
     reached: bool
     last: tuple[Any, ...]
@@ -121,6 +129,8 @@ class Frame:
     stage: Stage
     section: Section | None
     marks: tuple[Mark, ...]
+    outlines: tuple[Outline, ...]
+    chart: Chart | None
     readings: dict[str, Any]
     message: Message
     instrument: Instrument
@@ -167,15 +177,24 @@ def walk(request: Request) -> Walked:
 
     ready = request.ready
     if not ready:
-        ready = (scene.start(plan[0][1]),)
+        ready = (touched(scene, plan, scene.start(plan[0].settings)),)
     note(ready[0])
     before, after = ready[0], ready[1] if len(ready) > 1 else None
     while True:
         if after is None:
             after = scene.advance(in_force(plan, before.step), before)
+            after = touched(scene, plan, after)
             note(after)
         if after.time_s > limit:
             return Walked(before, after, True, tuple(made), tuple(traced))
         before, after = after, None
         if time.perf_counter() - began > request.budget_s:
             return Walked(before, None, False, tuple(made), tuple(traced))
+
+
+def touched(scene: Scene, plan: Plan, state: Any) -> Any:
+    """The state after what a finger did at its step."""
+    if scene.point is not None:
+        for place in touches(plan, state.step):
+            state = scene.point(in_force(plan, state.step), state, place)
+    return state

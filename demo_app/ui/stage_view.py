@@ -84,6 +84,7 @@ class StageView(QWidget):
         self.section = SectionView(self)
         self.chart = ChartView(self)
         self._held_pixels: Pixels | None = None
+        self._has_traces = False
         self._fed = QElapsedTimer()
         self._first_feed = QTimer(self)
         self._first_feed.setSingleShot(True)
@@ -118,11 +119,14 @@ class StageView(QWidget):
     def set_session(self, session: Session) -> None:
         """Show another session."""
         if self.session is not None:
+            self.picture.pointed.disconnect(self.session.point)
             self.session.framed.disconnect(self.show_frame)
             self.session.changed.disconnect(self.refresh)
         self.session = session
         self.section.hide()
         self.choose_traces(groups(session.scene.traces)[0] if session.scene.traces else ())
+        self.picture.pointing = session.scene.point is not None
+        self.picture.pointed.connect(session.point)
         session.framed.connect(self.show_frame)
         session.changed.connect(self.refresh)
         self._resize_picture()
@@ -131,7 +135,8 @@ class StageView(QWidget):
     def choose_traces(self, traces: tuple[Reading, ...]) -> None:
         """Choose the chart's curves."""
         self.chart.set_traces(traces)
-        self.chart.setVisible(bool(traces))
+        self._has_traces = bool(traces)
+        self.chart.setVisible(self._has_traces)
         if self.chart.ready:
             self._feed()
 
@@ -150,7 +155,12 @@ class StageView(QWidget):
             self.refresh()
         self._arrange(frame.stage)
         self.picture.show_picture(
-            frame.pixels, frame.stage, frame.marks, frame.instrument.gain, self._caption(frame)
+            frame.pixels,
+            frame.stage,
+            frame.marks,
+            frame.outlines,
+            frame.instrument.gain,
+            self._caption(frame),
         )
         self.sentence.say(words.sentence(scene, frame.message))
         section = frame.section
@@ -158,6 +168,7 @@ class StageView(QWidget):
         if section is not None:
             name = scene.texts.get(section.stress_id, words.choice(section.stress_id))
             self.section.show_section(section, name, fresh=frame.last[0].step == 0)
+        self.chart.setVisible(self._has_traces or frame.chart is not None)
         if not self.chart.ready:
             # The first picture is painted before the chart's library is loaded.
             if not self._first_feed.isActive():
@@ -170,7 +181,11 @@ class StageView(QWidget):
     def _feed(self) -> None:
         session = self.session
         if session is not None and session.frame is not None:
-            self.chart.feed(session.timeline, session.time_s, session.end_s)
+            chart = session.frame.chart
+            if chart is not None:
+                self.chart.show_chart(chart, session.scene.texts)
+            else:
+                self.chart.feed(session.timeline, session.time_s, session.end_s)
             self._fed.restart()
 
     def _caption(self, frame: Frame) -> str:
@@ -192,6 +207,7 @@ class StageView(QWidget):
                 self._held_pixels,
                 held.stage,
                 held.marks,
+                held.outlines,
                 held.instrument.gain,
                 words.text("held", time=words.clock(held.time_s)),
             )

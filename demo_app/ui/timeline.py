@@ -11,7 +11,28 @@ MOST_BYTES = 32_000_000
 FEWEST, MOST = 8, 240
 TIME_EPS_S = 1e-9
 
-Plan = tuple[tuple[int, Any], ...]
+Place = tuple[float, float] | None
+
+
+@dataclasses.dataclass(frozen=True)
+class Entry:
+    """What a person did at one step.
+
+    Parameters
+    ----------
+    step : int
+        From this step on `settings` hold.
+    settings : object
+    touches : tuple of (x, y) or None
+        Where a finger went on the stage at this step, mm; None: it was lifted.
+    """
+
+    step: int
+    settings: Any
+    touches: tuple[Place, ...] = ()
+
+
+Plan = tuple[Entry, ...]
 Traced = tuple[int, float, dict[str, float]]
 
 
@@ -31,14 +52,14 @@ class Timeline:
 
     Attributes
     ----------
-    plan : tuple of (int, object)
-        Settings by the step from which they hold.
+    plan : tuple of Entry
+        What was done, by step.
     every : int
         Distance in steps between kept states.
     """
 
     def __init__(self, settings: Any, start: Any = None) -> None:
-        self.plan: Plan = ((0, settings),)
+        self.plan: Plan = (Entry(0, settings),)
         self.every = 1
         self._kept: list[Any] = [] if start is None else [start]
         self._last: tuple[Any, ...] = ()
@@ -48,7 +69,7 @@ class Timeline:
     @property
     def settings(self) -> Any:
         """The settings in force at the far end."""
-        return self.plan[-1][1]
+        return self.plan[-1].settings
 
     @property
     def traced(self) -> int:
@@ -108,11 +129,17 @@ class Timeline:
                 found = later
         return found
 
-    def change(self, state: Any, settings: Any) -> None:
-        """Let `settings` hold from `state` on; what was after it is forgotten."""
+    def change(self, state: Any, settings: Any, *touches: Place) -> None:
+        """Let `settings` hold from `state` on; what was after it is forgotten.
+
+        With `touches` the state is the one that these have made of the former one of its step.
+        """
         step = state.step
-        self.plan = (*(entry for entry in self.plan if entry[0] < step), (step, settings))
-        self._kept = [kept for kept in self._kept if kept.step <= step]
+        before = tuple(entry for entry in self.plan if entry.step < step)
+        here = [entry.touches for entry in self.plan if entry.step == step]
+        touched = (*(here[0] if here else ()), *touches)
+        self.plan = (*before, Entry(step, settings, touched))
+        self._kept = [kept for kept in self._kept if kept.step < step]
         self._weight = _Weight(self._kept)
         self._last = (state,)
         self._keep(state)
@@ -130,7 +157,12 @@ class Timeline:
 
 def in_force(plan: Plan, step: int) -> Any:
     """Settings that hold at `step`."""
-    return next(settings for first, settings in reversed(plan) if first <= step)
+    return next(entry.settings for entry in reversed(plan) if entry.step <= step)
+
+
+def touches(plan: Plan, step: int) -> tuple[Place, ...]:
+    """Where a finger went at `step`."""
+    return next((entry.touches for entry in plan if entry.step == step), ())
 
 
 class _Weight:

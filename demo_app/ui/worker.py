@@ -100,6 +100,7 @@ class Worker(QThread):
         held = request.held
         return Frame(
             number=request.number,
+            plan=plan,
             time_s=shown_s,
             reached=walked.reached,
             last=(before,) if after is None else (before, after),
@@ -109,6 +110,8 @@ class Worker(QThread):
             stage=stage,
             section=view.section,
             marks=view.marks,
+            outlines=view.outlines,
+            chart=view.chart,
             readings=scene.read(settings, before),
             message=scene.say(settings, before),
             instrument=request.instrument,

@@ -4,16 +4,19 @@ import dataclasses
 import sys
 
 import bar_scene
+import numpy as np
 import pytest
 from PySide6.QtCore import QPoint, Qt
 from PySide6.QtGui import QFontMetrics, QPointingDevice
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QAbstractButton, QComboBox, QLabel
 
+from demo_app.scenes.scene import Chart, Curve, Outline
 from demo_app.shells.present import PresentWindow
 from demo_app.shells.start import DOORS, StartWindow
 from demo_app.ui import theme, words
 from demo_app.ui.application import FaultGuard
+from demo_app.ui.field import Field
 
 Key = Qt.Key
 
@@ -143,6 +146,70 @@ def test_chart_shows_the_run_and_its_instant(window, qtbot, settle):
     assert window.stage.chart._cursor.value() == pytest.approx(5.0)
 
 
+@pytest.fixture
+def open_scene(app, qtbot):
+    opened = []
+
+    def make(**changes):
+        made = PresentWindow([dataclasses.replace(bar_scene.SCENE, **changes)], "bar")
+        qtbot.addWidget(made)
+        made.resize(1280, 720)
+        made.show()
+        opened.append(made)
+        return made
+
+    yield make
+    for made in opened:
+        made.close()
+
+
+def test_a_finger_points_at_stage_millimetres(open_scene, qtbot, settle):
+    places = []
+
+    def point(settings, state, place):
+        places.append(place)
+        return state
+
+    window = open_scene(point=point)
+    settle(window.session)
+    picture = window.stage.picture
+    middle = picture.rect().center()
+    qtbot.mousePress(picture, Qt.MouseButton.LeftButton, pos=middle)
+    qtbot.mouseMove(picture, middle + QPoint(100, -40))
+    qtbot.mouseRelease(picture, Qt.MouseButton.LeftButton, pos=middle + QPoint(100, -40))
+    settle(window.session)
+    # The bar's field of view is 1.25 times its 160 mm wide, or 2.4 times its 30 mm high.
+    scale = max(200 / picture.width(), 72 / picture.height())
+    assert places[0] == pytest.approx((0, 0), abs=scale)
+    there = [place for place in places if place is not None and place[0] > 5]
+    assert there[0] == pytest.approx((100 * scale, 40 * scale), abs=scale)
+    assert None in places
+    assert not window.session.playing
+
+
+def test_chart_of_the_instant_takes_the_place_of_the_traces(open_scene, qtbot, settle):
+    depth = np.linspace(0, 30, 31)
+    chart = Chart("depth", "mm", "bending", "MPa", (Curve("bending", depth, depth - 15),))
+    crack = Outline("crack", np.array([0.0, 1.0]), np.array([-15.0, 15.0]))
+
+    def view(settings, state):
+        return dataclasses.replace(bar_scene.view(settings, state), chart=chart, outlines=(crack,))
+
+    window = open_scene(view=view)
+    settle(window.session)
+    qtbot.waitUntil(lambda: window.stage.chart.ready)
+    x, y = window.stage.chart._curves[0].getData()
+    np.testing.assert_array_equal(x, depth)
+    np.testing.assert_array_equal(y, depth - 15)
+    assert not window.stage.chart._cursor.isVisible()
+    assert "along the bar" in window.stage.chart._head.text()
+    # The crack is drawn light on the dark field that an unstressed bar shows.
+    image = window.stage.picture.grab().toImage()
+    field = Field.of(window.stage.picture._stage, image.width(), image.height())
+    place = field.point(0.5, 0.0).toPoint()
+    assert image.pixelColor(place).lightness() > 200
+
+
 def test_held_picture_stands_beside_the_live_one(window, settle):
     session, stage = window.session, window.stage
     session.scrub(4.0)
@@ -172,7 +239,6 @@ def test_sentence_follows_the_scene(window, settle):
 
 
 def test_saved_picture_is_the_one_shown(window, settle, tmp_path, monkeypatch):
-    import numpy as np
     from PySide6.QtCore import QStandardPaths
     from PySide6.QtGui import QImage
 

@@ -8,6 +8,7 @@ import numpy as np
 
 from demo_app.optics.instrument import Instrument
 from demo_app.ui.request import Request
+from demo_app.ui.timeline import Entry
 from demo_app.ui.worker import Worker
 
 
@@ -15,7 +16,7 @@ def request(number, time_s=1.0, **values):
     made = Request(
         number=number,
         scene=bar_scene.SCENE,
-        plan=((0, bar_scene.BarSettings()),),
+        plan=(Entry(0, bar_scene.BarSettings()),),
         ready=(),
         time_s=time_s,
         span_s=0.0,
