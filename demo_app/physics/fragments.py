@@ -11,9 +11,7 @@ from dataclasses import dataclass
 import numpy as np
 from scipy.spatial import Voronoi
 
-from demo_app.physics.column.advance import ColumnState
-from demo_app.physics.column.readings import stored_energy
-from demo_app.physics.column.wall import Wall
+from demo_app.physics.column.wall import trapezoid
 from demo_app.physics.materials import Array, Material
 
 EDGE_STRIP = 0.2248
@@ -44,12 +42,20 @@ class Held:
     tension: float
 
 
-def held(wall: Wall, state: ColumnState) -> Held:
-    """Energy of a plate of one glass."""
-    material = wall.layers[0].material
+def held(material: Material, z: Array, stress: Array) -> Held:
+    """Energy of an equal-sided stress through a plate of one glass.
+
+    Parameters
+    ----------
+    material : Material
+        Of the plate.
+    z, stress : numpy.ndarray
+        Shape (points,): places through the thickness (m) and stress there (Pa).
+    """
     stiffness = material.youngs_modulus / (1 - material.poisson_ratio)
-    tension = float(wall.weights @ np.maximum(state.stress, 0.0) ** 2) / stiffness
-    return Held(stored_energy(wall, state), tension)
+    weights = trapezoid(z)
+    total, tension = (weights @ part**2 / stiffness for part in (stress, np.maximum(stress, 0.0)))
+    return Held(float(total), float(tension))
 
 
 def parabola(material: Material, thickness: float, surface: float) -> Held:

@@ -12,7 +12,7 @@ TOUGHENED = 69e6
 """Least surface compression of heat-strengthened and of fully tempered glass, Pa (ASTM C1048: 24 to
 52 MPa and at least 69 MPa; what lies between is sold as the lower grade)."""
 THERMAL_DURABILITY = {"annealed": 40.0, "heat-strengthened": 100.0, "toughened": 200.0}
-"""Sudden difference of temperature that the standards grant, K (EN 572-1, EN 1863-1, EN 12150-1)."""
+"""Sudden change of temperature that the standards grant, K (EN 572-1, EN 1863-1, EN 12150-1)."""
 
 
 @dataclass(frozen=True)

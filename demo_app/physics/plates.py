@@ -45,7 +45,7 @@ def fatigue_factor(seconds: float) -> float:
 
     EN 16612:2019: ``0.663 t**(-1/16)``, t in hours, at most 1.
     """
-    return min(1.0, 0.663 * (seconds / 3600.0) ** (-1 / FATIGUE_EXPONENT))
+    return min(1.0, 0.663 * math.pow(seconds / 3600.0, -1 / FATIGUE_EXPONENT))
 
 
 def flaws(material: Material, wear: Wear) -> Handled:
