@@ -2,10 +2,11 @@
 
 from collections.abc import Sequence
 
-from PySide6.QtCore import QSize, QStandardPaths, Qt
+from PySide6.QtCore import QObject, QSize, QStandardPaths, Qt, QTimer
 from PySide6.QtGui import QCloseEvent, QKeyEvent, QKeySequence, QResizeEvent, QShortcut
 from PySide6.QtWidgets import QHBoxLayout, QWidget
 
+from demo_app.scenes import catalogue
 from demo_app.scenes.scene import Scene
 from demo_app.ui import application, theme, words
 from demo_app.ui.controls import Controls
@@ -17,6 +18,8 @@ from demo_app.ui.transport import SPEEDS
 from demo_app.ui.worker import Worker
 
 TURN_DEG = 5.0
+FIRST = "ring"
+BETWEEN_SCENES_MS = 300
 
 
 class PresentWindow(QWidget):
@@ -79,6 +82,13 @@ class PresentWindow(QWidget):
         session = Session(self._scenes[name], self.worker, parent=self)
         session.begin()
         return session
+
+    def offer(self, scene: Scene) -> None:
+        """Offer one more scene to choose from."""
+        self._scenes[scene.id] = scene
+        known = sorted(self._scenes.values(), key=lambda found: found.title)
+        shown = self.session.scene.id if self.session is not None else ""
+        self.controls.set_scenes(known, shown)
 
     def save(self) -> None:
         """Save the picture shown, and say where."""
@@ -226,13 +236,38 @@ class PresentWindow(QWidget):
         self.setWindowState(self.windowState() & ~Qt.WindowState.WindowFullScreen)
 
 
+class Others(QObject):
+    """Loads the other scenes after the first picture, one at a time while nothing plays."""
+
+    def __init__(self, window: PresentWindow) -> None:
+        super().__init__(window)
+        self._window = window
+        shown = window.session.scene.id if window.session is not None else ""
+        self._waiting = [name for name in catalogue.ids() if name != shown]
+        self._timer = QTimer(self)
+        self._timer.setInterval(BETWEEN_SCENES_MS)
+        self._timer.timeout.connect(self._next)
+        self._timer.start()
+
+    def stop(self) -> None:
+        """Load no more."""
+        self._timer.stop()
+
+    def _next(self) -> None:
+        session = self._window.session
+        if not self._waiting or session is None:
+            self._timer.stop()
+        elif session.frame is not None and not session.playing:
+            self._window.offer(catalogue.load(self._waiting.pop(0)))
+
+
 def run(scene_id: str | None, argv: Sequence[str]) -> int:
     """Open the presenter's window on a scene and run until it is closed.
 
     Parameters
     ----------
     scene_id : str or None
-        Scene to begin with; the first one if None.
+        Scene to begin with; `FIRST` if None.
     argv : sequence of str
         For Qt.
 
@@ -247,12 +282,10 @@ def run(scene_id: str | None, argv: Sequence[str]) -> int:
         For a scene that is not known.
     """
     app = application.make(argv)
-    from demo_app.scenes import catalogue
-
-    known = catalogue.scenes()
-    shown = catalogue.scene(scene_id).id if scene_id is not None else next(iter(known))
+    first = catalogue.scene(scene_id if scene_id is not None else FIRST)
     guard = application.FaultGuard()
-    window = PresentWindow(list(known.values()), shown)
+    window = PresentWindow([first], first.id)
+    others = Others(window)
     guard.caught.connect(window.recover)
     guard.install()
     window.show()
@@ -260,4 +293,5 @@ def run(scene_id: str | None, argv: Sequence[str]) -> int:
     try:
         return application.execute(app, window.end)
     finally:
+        others.stop()
         guard.uninstall()

@@ -46,7 +46,7 @@ def place(section: Section, width: float, height: float) -> Drawn:
     across = (section.y_mm - middle) * stretch + moved_y
     low, high = float(across.min()), float(across.max())
     # Stand still while the wall moves little; follow it only when it would leave the box.
-    reach = 0.48 * height / scale
+    reach = 0.42 * height / scale
     shift = min(0.0, reach - high) + max(0.0, -reach - low)
     centre = 0.5 * (along.min() + along.max())
     return Drawn(
@@ -77,7 +77,7 @@ def shade(
     v = np.stack([np.interp(px, xs[r], vs[r]) for r in range(rows)])
     if y[0].mean() > y[-1].mean():
         y, v = y[::-1], v[::-1]
-    inside = (px >= xs[:, 0].min()) & (px <= xs[:, -1].max())
+    inside = (px >= xs[:, 0].mean()) & (px <= xs[:, -1].mean())
     for seam in seams:
         place_of = seam if order.step is None else xs.shape[1] - seam
         inside &= ~((px > xs[:, place_of - 1].mean()) & (px < xs[:, place_of].mean()))

@@ -408,6 +408,19 @@ def test_scenes_are_switched(app, qtbot, settle):
     assert window.worker.isFinished()
 
 
+def test_other_scenes_are_offered_once_there_is_a_picture(window, qtbot, settle, monkeypatch):
+    from demo_app.shells import present
+
+    more = {n: dataclasses.replace(bar_scene.SCENE, id=n, title=n) for n in ("aaa", "zzz")}
+    monkeypatch.setattr(present.catalogue, "ids", lambda: ("aaa", "bar", "zzz"))
+    monkeypatch.setattr(present.catalogue, "load", more.__getitem__)
+    others = present.Others(window)
+    qtbot.waitUntil(lambda: window.controls.scenes.count() == 3)
+    assert window.controls.scenes.currentText() == "Bent bar"
+    assert [window.controls.scenes.itemData(i) for i in range(3)] == ["bar", "aaa", "zzz"]
+    others.stop()
+
+
 def test_doors(app, qtbot, count):
     window = StartWindow(list(DOORS))
     qtbot.addWidget(window)
