@@ -1,0 +1,111 @@
+"""Runs of a Plan body in steps that its state chooses, small where something just changed."""
+
+import itertools
+from collections.abc import Callable, Iterator
+from dataclasses import replace
+
+import numpy as np
+
+from demo_app.physics.materials import Array
+from demo_app.physics.plan.air import Air
+from demo_app.physics.plan.body import Plan, PlanState, advance, start
+
+_NEAR_TRANSITION = 80.0
+"""Kelvin below the strain point down to which steps stay small."""
+_STEP_NEAR = 10.0
+_STEP_SOLID = 40.0
+"""Largest change of any temperature in a step, K, near the transition and below it."""
+_GROWTH = 0.25
+"""Largest step as a share of the time since the last sudden change."""
+_REST = 0.5
+"""A run without a stated end is over when less change than this is still to come, K."""
+
+
+def step_length(piece: Plan, state: PlanState, air: Air, since: float) -> float:
+    """Length of the next step, s: it follows from the state alone, as the Column's does.
+
+    Parameters
+    ----------
+    piece, state : Plan, PlanState
+        The plate.
+    air : Air
+        What it meets now.
+    since : float
+        Time since what it meets last jumped or turned, s.
+    """
+    hot = state.temperature
+    near = hot > piece.material.strain_point - _NEAR_TRANSITION
+    allowed = np.where(near, _STEP_NEAR, _STEP_SOLID)
+    at = hot[-1:].mean(axis=1)
+    cell = float(np.diff(piece.wall.z).min())
+    capacity = cell * piece.material.density * float(piece.material.heat_capacity(at)[0])
+    conductance = float(piece.material.conductivity_at(at)[0]) / cell
+    first = capacity / (conductance + 2 * float(air.slope(hot[-1]).max()))
+    return min(float((allowed / (np.abs(state.rate) + 1e-12)).min()), first + _GROWTH * since)
+
+
+def run(
+    piece: Plan,
+    state: PlanState,
+    air: Callable[[float], Air],
+    *,
+    until: float | None = None,
+    changes: tuple[float, ...] = (),
+    finer: int = 1,
+) -> Iterator[PlanState]:
+    """States of a run, the given one first.
+
+    Parameters
+    ----------
+    piece : Plan
+        The plate.
+    state : PlanState
+        Where to begin.
+    air : callable
+        ``air(time) -> Air``; it may jump or turn at `changes` alone.
+    until : float, optional
+        Last time, s; if left out, the run ends when the plate is as cold as the air.
+    changes : tuple of float
+        Times, s, at which what the plate meets jumps or turns.
+    finer : int
+        Divides every step, to see what the step costs in accuracy.
+    """
+    began = state.time
+    stops = sorted({*changes, *(() if until is None else (until,))})
+    yield state
+    while True:
+        since = state.time - max([began, *(t for t in changes if began <= t <= state.time)])
+        coming = [t for t in stops if t > state.time]
+        if not coming and (until is not None or _over(piece, state, since)):
+            return
+        dt = step_length(piece, state, air(state.time), since)
+        lands = coming[0] if coming and state.time + 1.001 * dt > coming[0] else state.time + dt
+        edges = np.linspace(state.time, lands, finer + 1)
+        for t0, t1 in itertools.pairwise(edges):
+            # A jump belongs to one side only: look just inside the step.
+            inside = 1e-6 * (t1 - t0)
+            both = air(float(t0 + inside)), air(float(t1 - inside))
+            state = advance(piece, state, float(t1 - t0), *both)
+        state = replace(state, time=float(lands))
+        yield state
+
+
+def cooled(piece: Plan, temperature: float, air: Air, finer: int = 1) -> PlanState:
+    """The cold plate after cooling from one temperature (K) in air that stays."""
+    state = start(piece, temperature)
+    for later in run(piece, state, lambda _: air, finer=finer):
+        state = later
+    return state
+
+
+def _over(piece: Plan, state: PlanState, since: float) -> bool:
+    """Whether hardly any change of temperature is still to come."""
+    patience = max(since, _soak_time(piece, state.temperature))
+    return bool(since > 0 and np.abs(state.rate).max() * patience < _REST)
+
+
+def _soak_time(piece: Plan, temperature: Array) -> float:
+    """Time in which heat crosses the thickness, s."""
+    at = temperature.mean().reshape(1)
+    stored = piece.material.density * piece.material.heat_capacity(at)
+    return float(piece.thickness**2 * stored[0] / piece.material.conductivity_at(at)[0])
