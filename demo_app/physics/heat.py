@@ -139,6 +139,14 @@ def drop(place: Array, centre: float, *, depth: float = 1.2e-3, half_width: floa
     return Water(cap, np.full_like(place, ROOM))
 
 
+def mixed(one: Water, other: Water) -> Water:
+    """Two layers on the same points, poured together."""
+    depth = one.depth + other.depth
+    warmth = one.depth * one.temperature + other.depth * other.temperature
+    wet = depth > 0
+    return Water(depth, np.where(wet, warmth / np.where(wet, depth, 1.0), one.temperature))
+
+
 def wets_below(water: Array, effusivity: float) -> Array:
     """Surface temperature above which the water floats on vapour, K.
 

@@ -256,7 +256,7 @@ def test_a_dry_bottle_meets_air_and_a_wet_one_water_where_it_is_wet():
     assert np.abs(colder[near > 8e-3]).max() < 1e-3
 
 
-def test_the_drop_lands_at_its_time_and_only_once():
+def test_the_drop_lands_at_its_time_and_only_once_and_a_second_one_joins_it():
     piece = coarse_bottle()
     firing = Firing(0.0, 8e-3, 0.0, 2.0, 1e-3)
     ring = piece.mesh.profile.arc_length_at_height(0.08)
@@ -265,5 +265,9 @@ def test_the_drop_lands_at_its_time_and_only_once():
     assert outer_places(piece)[landed.depth.argmax()] == pytest.approx(ring + 1e-3, abs=1e-3)
     half = Water(landed.depth / 2, landed.temperature)
     assert watered(piece, ring, firing, half, 2.5) is half
+    warm = Water(landed.depth / 2, landed.temperature + 30)
+    second = watered(piece, ring, replace(firing, drop_at=4.0), warm, 4.0)
+    assert second.depth == pytest.approx(1.5 * landed.depth)
+    assert second.temperature[second.depth > 0] == pytest.approx(ROOM + 10)
     without = Firing(0.0, 8e-3, 0.0, None, 0.0)
     assert watered(piece, ring, without, None, 5.0) is None

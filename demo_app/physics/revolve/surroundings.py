@@ -12,6 +12,7 @@ from demo_app.physics.heat import (
     drop,
     flame_flux,
     floats,
+    mixed,
     radiation_coefficient,
     still_air_coefficient,
     warm_water,
@@ -87,10 +88,14 @@ def heated(
 def watered(
     piece: Body, ring: float, firing: Firing, water: Water | None, now: float
 ) -> Water | None:
-    """The water at `now` (s): the drop lands once its time has come."""
-    if water is None and firing.drop_at is not None and now >= firing.drop_at - 1e-9:
-        return drop(outer_places(piece), ring + firing.drop_offset)
-    return water
+    """The water at `now` (s): a drop lands once its time has come, on what is left of another."""
+    if firing.drop_at is None or now < firing.drop_at - 1e-9:
+        return water
+    # A step begins at the drop's time: one that is over has landed.
+    if water is not None and now >= firing.drop_at + 1e-9:
+        return water
+    landing = drop(outer_places(piece), ring + firing.drop_offset)
+    return landing if water is None else mixed(water, landing)
 
 
 def dried(piece: Body, glass: Glass, water: Water, seconds: float) -> tuple[Water, float]:
