@@ -122,6 +122,8 @@ TEXTS = {
     "cold": "The bottle is evenly cool and free of stress: between the polarizers it stays dark.",
     "heating": "The ring swells by {swell:.0f} µm. Cold glass on both sides holds it back, so it "
     "is squeezed around with {squeeze:.0f} MPa.",
+    "evening": "The flame is off. The outside of the ring is still squeezed along the bottle with "
+    "{squeeze:.0f} MPa, until the heat has soaked in.",
     "soaking": "The flame is off. The skin cools first and is now pulled along the bottle with "
     "{pull:.0f} MPa.",
     "chilled": "The drop chills the skin. It wants to shrink, the hot glass below does not let it: "
@@ -211,6 +213,8 @@ def say(settings: Settings, state: State) -> Message:
     percent = 100 * max(0.0, moment.peaks.ratio)
     if crack is not None:
         return _crack_words(settings, ready, moment)
+    if now == 0 or moment.peaks.surface < ZERO_C + 22:
+        return Message("cold")
     landed = firing.drop_at is not None and now > firing.drop_at
     if moment.peaks.floated > 0.5:
         limit = outlasts_water(crackoff.effusivity_of(ready, moment)) - ZERO_C
@@ -227,8 +231,6 @@ def say(settings: Settings, state: State) -> Message:
     if hottest > ready.piece.material.strain_point:
         return Message("soft")
     burning = now < firing.heat_s and settings.flame_kW_m2 > 0
-    if now == 0 or moment.peaks.surface < ZERO_C + 22:
-        return Message("cold")
     if burning:
         squeeze = max(0.0, -stresses["hoop_MPa"])
         return Message("heating", {"swell": stresses["swell_um"], "squeeze": squeeze})
@@ -239,7 +241,10 @@ def say(settings: Settings, state: State) -> Message:
         return Message("fading")
     if landed or now > firing.heat_s + 5:
         return Message("held", {"percent": percent})
-    return Message("soaking", {"pull": max(0.0, stresses["axial_outside_MPa"])})
+    pull = stresses["axial_outside_MPa"]
+    return (
+        Message("soaking", {"pull": pull}) if pull > 0 else Message("evening", {"squeeze": -pull})
+    )
 
 
 def _crack_words(settings: Settings, ready: Bottle, moment: crackoff.Moment) -> Message:
