@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QLabel, QSizePolicy, QVBoxLayout, QWidget
 
 from demo_app.scenes.scene import Chart, Reading
 from demo_app.ui import theme, words
+from demo_app.ui.section_picture import round_up
 
 STYLES = (
     Qt.PenStyle.SolidLine,
@@ -20,6 +21,7 @@ STYLES = (
 SAMPLES = ("━━", "╍╍", "┅┅", "━╍")
 MOST_LEVELS = 4
 LINE_PX = 3
+SHORT_STORY_S = 30.0
 
 
 def groups(traces: tuple[Reading, ...]) -> tuple[tuple[Reading, ...], ...]:
@@ -140,7 +142,7 @@ class ChartView(QWidget):
         shown: list[float] = []
         said: list[str] = []
         unit, factor = _time_unit(end_s)
-        highest = end_s
+        highest = time_s
         for index, trace in enumerate(self._traces):
             times, values = timeline.curve(trace.name)
             good = np.isfinite(values)
@@ -160,7 +162,7 @@ class ChartView(QWidget):
         self._cursor.setVisible(True)
         self._cursor.setValue(time_s / factor)
         time_words = f"{words.text('chart.time')} ({unit})"
-        self._finish(said, (0.0, highest / factor), _range(shown), time_words)
+        self._finish(said, (0.0, _reach(end_s, highest) / factor), _range(shown), time_words)
 
     def show_chart(self, chart: Chart, texts: Mapping[str, str]) -> None:
         """Show a scene's chart of this instant in place of the traces over time."""
@@ -228,6 +230,13 @@ def _range(values: list[float]) -> tuple[float, float]:
     low, high = min([0.0, *values]), max([0.0, *values])
     air = 0.06 * max(high - low, 1e-3)
     return (low - air if low < 0 else 0.0), high + air
+
+
+def _reach(end_s: float, known_s: float) -> float:
+    """End of the time axis: the whole of a short story; a long one opens up as it goes on."""
+    if end_s <= SHORT_STORY_S:
+        return max(end_s, known_s)
+    return max(min(end_s, max(SHORT_STORY_S, round_up(1.15 * known_s))), known_s)
 
 
 def _time_unit(end_s: float) -> tuple[str, float]:

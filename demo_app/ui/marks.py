@@ -10,6 +10,8 @@ from demo_app.scenes.scene import Mark
 from demo_app.ui import theme, words
 from demo_app.ui.field import Field, nice_length
 
+# Whose word stands nearest to its place where there is little room.
+RANK = {"drop": 0, "flame": 1, "crack": 2, "pull": 3, "squeeze": 4, "score": 5, "ring": 6}
 PLATE = QColor(8, 9, 11, 215)
 
 
@@ -89,7 +91,8 @@ class MarkPainter:
             shape = getattr(self, f"_{mark.kind}", None)
             if shape is not None:
                 shape(mark)
-        for box, said, colour in [self._word(mark) for mark in found]:
+        ranked = sorted(found, key=lambda mark: RANK.get(mark.kind, len(RANK)))
+        for box, said, colour in [self._word(mark) for mark in ranked]:
             plate(self._painter, box, said, colour)
 
     def _drop(self, mark: Mark) -> None:
@@ -166,9 +169,13 @@ class MarkPainter:
 
     def _pair(self, mark: Mark, *, pull: bool) -> None:
         angle = math.radians(mark.angle_deg)
+        at, thick = self._field.point(mark.x_mm, mark.y_mm), self._size * 0.3
+        wide = self._span(mark) * abs(math.cos(angle)) + thick
+        high = self._span(mark) * abs(math.sin(angle)) + thick
+        self._taken.append(QRectF(at.x() - wide, at.y() - high, 2 * wide, 2 * high))
         arrows(
             self._painter,
-            self._field.point(mark.x_mm, mark.y_mm),
+            at,
             QPointF(math.cos(angle), -math.sin(angle)),
             self._span(mark),
             pull=pull,
@@ -206,12 +213,20 @@ class MarkPainter:
         return box, said, colour
 
     def _beside(self, mark: Mark, at: QPointF, width: float, height: float) -> QRectF:
-        """Box at the right of a pair of arrows, or at its left where the picture ends."""
-        reach = self._span(mark) * abs(math.cos(math.radians(mark.angle_deg))) + self._size * 0.5
-        left = at.x() + reach
-        if left + width > self._field.width:
-            left = at.x() - reach - width
-        return QRectF(left, at.y() - height / 2, width, height)
+        """Box beside a pair of arrows: right, left, or a line higher or lower."""
+        angle = math.radians(mark.angle_deg)
+        span, gap = self._span(mark), self._size * 0.5
+        reach = span * abs(math.cos(angle)) + gap
+        room = QRectF(0, 0, self._field.width, self._field.height)
+        boxes = [
+            QRectF(left, at.y() - height / 2 + row * height * 1.1, width, height)
+            for row in (0, 1, -1, 2, -2)
+            for left in (at.x() + reach, at.x() - reach - width)
+        ]
+        for box in boxes:
+            if room.contains(box) and not self._crowded(box):
+                return box
+        return boxes[0]
 
     def _away(self, mark: Mark, at: QPointF, width: float, height: float) -> QRectF:
         """Box off the piece: upward for marks in the upper half, downward for the others."""

@@ -14,7 +14,7 @@ from PySide6.QtWidgets import QAbstractButton, QComboBox, QLabel
 from demo_app.scenes.scene import Chart, Curve, Outline
 from demo_app.shells.present import PresentWindow
 from demo_app.shells.start import DOORS, StartWindow
-from demo_app.ui import theme, words
+from demo_app.ui import chart_view, theme, words
 from demo_app.ui.application import FaultGuard
 from demo_app.ui.field import Field
 
@@ -208,6 +208,14 @@ def test_chart_of_the_instant_takes_the_place_of_the_traces(open_scene, qtbot, s
     field = Field.of(window.stage.picture._stage, image.width(), image.height())
     place = field.point(0.5, 0.0).toPoint()
     assert image.pixelColor(place).lightness() > 200
+
+
+@pytest.mark.parametrize(
+    ("end_s", "known_s", "reach"),
+    [(17, 3, 17), (17, 25, 25), (170, 0, 30), (170, 40, 50), (170, 160, 170), (170, 200, 200)],
+)
+def test_time_axis_opens_up_with_a_long_story(end_s, known_s, reach):
+    assert chart_view._reach(end_s, known_s) == pytest.approx(reach)
 
 
 def test_held_picture_stands_beside_the_live_one(window, settle):
