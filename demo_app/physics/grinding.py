@@ -5,6 +5,7 @@ as in acid, the ground face would stay squeezed.
 """
 
 import numpy as np
+from scipy.optimize import brentq
 
 from demo_app.physics.column.advance import ColumnState
 from demo_app.physics.column.readings import Ground, grind
@@ -32,7 +33,11 @@ def lets_go_at(wall: Wall, state: ColumnState) -> float | None:
     The wheel's cracks creep as soon as the pull below the ground face opens them; then they have
     all the pull of the middle before them.
     """
-    for depth in np.linspace(0.0, 0.5 * wall.thickness, 101):
-        if ground_intensity(grind(wall, state, float(depth), 0.0, bends=False)) >= CREEPS_AT:
-            return float(depth)
-    return None
+
+    def beyond(depth: float) -> float:
+        return ground_intensity(grind(wall, state, depth, 0.0, bends=False)) - CREEPS_AT
+
+    middle = 0.5 * wall.thickness
+    if beyond(middle) < 0:
+        return None
+    return 0.0 if beyond(0.0) >= 0 else float(brentq(beyond, 0.0, middle, xtol=1e-7))

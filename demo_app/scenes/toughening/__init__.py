@@ -1,0 +1,1 @@
+"""Parts of the scene toughen: what it holds, reads, shows and says."""
