@@ -16,8 +16,9 @@ from demo_app.physics.materials import Array, Material
 from demo_app.physics.relaxation import Increment, PointState, finish, predict, rest
 
 _COMPS = 3
-_NEAR_TRANSITION = 80.0
-"""Kelvin below the strain point down to which steps stay small."""
+_NEAR_TRANSITION = 150.0
+"""Kelvin below the strain point down to which steps stay small: in an oven the quickest terms of
+the shear spectrum still relax there."""
 _STEP_NEAR = 5.0
 _STEP_SOLID = 30.0
 """Largest change of any temperature in a step, K, near the transition and below it."""
