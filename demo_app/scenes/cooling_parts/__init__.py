@@ -1,0 +1,1 @@
+"""The scene `cooling` in parts: its settings, its state, its picture and its words."""
