@@ -105,6 +105,7 @@ READINGS = (
     Reading("intensity_ratio", "K over K_IC", "", "At its peak, of the stated flaw."),
     Reading("breaks", "Cracks", "", "The verdict for the stated flaw."),
     Reading("break_at_s", "Cracked at", "s"),
+    Reading("crack_run_us", "Crack's run", "µs", "From the flaw through the wall."),
     Reading("break_offset_mm", "Cracked off by", "mm", "On the outside, from the ring's middle."),
     Reading("break_inside_mm", "Comes out off by", "mm", "On the inside, from the ring's middle."),
     Reading("break_probability", "Odds of a crack", "", "Over the spread of flaws."),
@@ -171,13 +172,15 @@ def read(settings: Settings, state: State) -> dict[str, Any]:
     """Readings; stresses are the last ones before a break."""
     ready, moment = _bottle(settings), state.moment
     crack = moment.crack
-    broken = crack is not None and crack.parted_s is not None
+    parted = crack.parted_s if crack else None
+    broken = parted is not None
     return {
         "surface_peak_C": moment.peaks.surface - ZERO_C,
         **(state.unbroken or _stresses(ready, moment, state.wall)),
         "intensity_ratio": moment.peaks.ratio,
         "breaks": broken,
-        "break_at_s": crack.parted_s if crack else None,
+        "break_at_s": parted,
+        "crack_run_us": 1e6 * (parted - crack.began_s) if crack and parted is not None else None,
         "break_offset_mm": 1e3 * (crack.s - ready.ring) if crack and broken else None,
         "break_inside_mm": 1e3 * (crack.inside_s - ready.ring) if crack and broken else None,
         "break_probability": break_probability(ready, moment.peaks),
@@ -316,8 +319,9 @@ def _seen(
         shift = apart * (i - 0.5) if len(ends) > 2 else 0.0
         placed.append(Placed(seen, shift - ring))
         peak = max(peak, float(seen.retardation_nm().max()))
-    width = 1.9 * settings.outer_diameter_mm
-    stage = Stage(tuple(placed), width, 1.12 * settings.outer_diameter_mm)
+    # Room above and below for the drop, the flame and their words.
+    width = 2.2 * settings.outer_diameter_mm
+    stage = Stage(tuple(placed), width, 1.42 * settings.outer_diameter_mm)
     return State(moment, stage, wall, peak, unbroken)
 
 
@@ -371,20 +375,23 @@ def _section(ready: Bottle, state: State) -> Section:
 def _marks(settings: Settings, ready: Bottle, state: State) -> tuple[Mark, ...]:
     moment = state.moment
     at = float(1e3 * np.interp(ready.ring, ready.piece.mesh.s, ready.piece.mesh.r[:, 0]))
+    crack = moment.crack
+    if crack is not None and crack.parted_s is not None:
+        return (Mark("crack", 1e3 * (crack.s - ready.ring), at),)
     marks = [Mark("ring", 0.0, at, settings.ring_width_mm)]
     if moment.time_s < settings.heat_s and settings.flame_kW_m2 > 0:
         marks.append(Mark("flame", 0.0, -at, settings.ring_width_mm))
-    if settings.score_depth_um > 0 and moment.crack is None:
+    if settings.score_depth_um > 0 and crack is None:
         marks.append(Mark("score", settings.score_offset_mm, at))
     if moment.water is not None and float(moment.water.depth.max()) > 1e-5:
         marks.append(Mark("drop", settings.drop_offset_mm, at, 3.0))
-    if moment.crack is not None:
-        marks.append(Mark("crack", 1e3 * (moment.crack.s - ready.ring), at))
+    if crack is not None:
+        marks.append(Mark("crack", 1e3 * (crack.s - ready.ring), at))
         return tuple(marks)
     now = _stresses(ready, moment, state.wall)
     if abs(now["axial_outside_MPa"]) > 2:
         kind = "pull" if now["axial_outside_MPa"] > 0 else "squeeze"
-        marks.append(Mark(kind, 0.0, at, 10.0))
+        marks.append(Mark(kind, 0.0, 0.85 * at, 10.0))
     return tuple(marks)
 
 

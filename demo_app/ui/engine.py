@@ -19,6 +19,10 @@ TICK_MS = 16
 PLAY_BUDGET_S = 0.012
 SEEK_BUDGET_S = 0.06
 BREAK = "break_at_s"
+CRACK_RUN = "crack_run_us"
+
+Leg = tuple[float, float]
+"""Part of a slow replay: until which model time (s), and at which speed."""
 
 
 class Engine(QObject):
@@ -69,7 +73,8 @@ class Engine(QObject):
         self._first = worker.next_number()
         self._shown_s = 0.0
         self._break_s: float | None = None
-        self._stop_at: float | None = None
+        self._run_s = 0.0
+        self._legs: tuple[Leg, ...] = ()
         self._speed_after: float | None = None
         self._ticked = clock()
         self._pace: tuple[float, float] | None = None
@@ -158,7 +163,7 @@ class Engine(QObject):
 
     def _set_playing(self, playing: bool) -> None:
         if not playing and self._speed_after is not None:
-            self.speed, self._speed_after, self._stop_at = self._speed_after, None, None
+            self.speed, self._speed_after, self._legs = self._speed_after, None, ()
         self.playing = playing
         self._pace = None
         self.real_speed = self.speed
@@ -188,7 +193,11 @@ class Engine(QObject):
     def _tick(self) -> None:
         now = self._clock()
         passed, self._ticked = min(now - self._ticked, 0.1), now
-        end = self.end_s if self._stop_at is None else self._stop_at
+        if len(self._legs) > 1 and self._wanted >= self._legs[0][0]:
+            self._legs = self._legs[1:]
+            self.speed, self._pace = self._legs[0][1], None
+            self.changed.emit()
+        end = self._legs[0][0] if self._legs else self.end_s
         self._wanted = min(self._wanted + self.speed * passed, end)
         self._post()
 
@@ -261,13 +270,13 @@ class Engine(QObject):
             self._wanted = frame.time_s
 
     def _at_end(self) -> bool:
-        end = self.end_s if self._stop_at is None else self._stop_at
-        return self._wanted >= end - 1e-9
+        return self._wanted >= (self._legs[-1][0] if self._legs else self.end_s) - 1e-9
 
     def _note_break(self, frame: Frame) -> None:
         when = frame.readings.get(BREAK)
         if when is not None and self._break_s is None:
             self._break_s = float(when)
+            self._run_s = 1e-6 * float(frame.readings.get(CRACK_RUN) or 0.0)
             self.changed.emit()
 
     def _keep_pace(self, frame: Frame) -> None:

@@ -122,6 +122,7 @@ class MarkPainter:
         for share, colour in ((1.0, "#4d8dff"), (0.55, "#dff1ff")):
             half, length = width * 0.5 * share, width * 1.9 * share
             foot = tip + QPointF(0, length)
+            self._taken.append(QRectF(tip.x() - half, tip.y(), 2 * half, length))
             path = QPainterPath(tip)
             path.cubicTo(
                 tip + QPointF(half * 0.4, length * 0.35),

@@ -12,6 +12,7 @@ from demo_app.ui.timeline import Place
 
 SLOWEST, FASTEST = 1 / 50, 1000.0
 SLOW_REPLAY_WALL_S = 3.0
+CRACK_RUN_WALL_S = 5.0
 
 
 class Session(Engine):
@@ -70,7 +71,7 @@ class Session(Engine):
     def set_speed(self, speed: float) -> None:
         """Model seconds per second, from 1/50 to 1,000."""
         self.speed = min(max(speed, SLOWEST), FASTEST)
-        self._stop_at = self._speed_after = None
+        self._legs, self._speed_after = (), None
         self._pace = None
         self.changed.emit()
 
@@ -156,15 +157,20 @@ class Session(Engine):
         self.changed.emit()
 
     def replay_break(self) -> None:
-        """Show the instants around the break at 1/50 of real speed, then stand still."""
+        """Show the instants around the break at 1/50 of real speed, then stand still.
+
+        Where the scene says how long its crack ran, that run is stretched to seconds; the speed is
+        stated like any other.
+        """
         if self._break_s is None:
             return
         model_s = SLOW_REPLAY_WALL_S * SLOWEST
         after = self._speed_after if self._speed_after is not None else self.speed
-        when = self._break_s
+        when, run = self._break_s, self._run_s
         self._set_playing(False)
-        self.speed = SLOWEST
-        self._speed_after, self._stop_at = after, when + model_s
-        self._seek(max(when - model_s, 0.0), snap=False)
+        legs = [(when - run, SLOWEST), (when, run / CRACK_RUN_WALL_S)] if run > 0 else []
+        self.speed, self._speed_after = SLOWEST, after
+        self._legs = (*legs, (when + model_s, SLOWEST))
+        self._seek(max(when - run - model_s, 0.0), snap=False)
         self._set_playing(True)
         self.changed.emit()
