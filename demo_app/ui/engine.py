@@ -75,6 +75,8 @@ class Engine(QObject):
         self._break_s: float | None = None
         self._run_s = 0.0
         self._legs: tuple[Leg, ...] = ()
+        # Play once the picture that was sought has come.
+        self._cued = False
         self._speed_after: float | None = None
         self._ticked = clock()
         self._pace: tuple[float, float] | None = None
@@ -164,7 +166,7 @@ class Engine(QObject):
     def _set_playing(self, playing: bool) -> None:
         if not playing and self._speed_after is not None:
             self.speed, self._speed_after, self._legs = self._speed_after, None, ()
-        self.playing = playing
+        self.playing, self._cued = playing, False
         self._pace = None
         self.real_speed = self.speed
         self._ticked = self._clock()
@@ -262,6 +264,9 @@ class Engine(QObject):
         self._shown_s = frame.time_s
         self.timeline.add(frame.made, frame.last, frame.traced)
         self._note_break(frame)
+        if newest and frame.reached and self._cued:
+            self._set_playing(True)
+            self.changed.emit()
         if self.playing:
             self._keep_pace(frame)
         if newest and not frame.reached and not self.playing:

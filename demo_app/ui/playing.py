@@ -172,5 +172,5 @@ class Session(Engine):
         self.speed, self._speed_after = SLOWEST, after
         self._legs = (*legs, (when + model_s, SLOWEST))
         self._seek(max(when - run - model_s, 0.0), snap=False)
-        self._set_playing(True)
+        self._cued = True
         self.changed.emit()
