@@ -4,6 +4,11 @@ import os
 import threading
 
 import pytest
+from hypothesis import settings
+
+# The same examples in every run.
+settings.register_profile("same", derandomize=True, deadline=None)
+settings.load_profile("same")
 
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 

@@ -132,7 +132,7 @@ class Water:
 def drop(place: Array, centre: float, *, depth: float = 1.2e-3, half_width: float = 3e-3) -> Water:
     """A cap of cold water around `centre` (all lengths in m).
 
-    A drop from a pipette holds some 50 mm3 and spreads to about 6 mm (common practice); under
+    A small drop from a pipette, 6 mm wide and 1.2 mm high, holds 17 mm3 (common practice); under
     axial symmetry it acts as a full ring.
     """
     cap = depth * np.maximum(0.0, 1 - ((place - centre) / half_width) ** 2)

@@ -8,7 +8,6 @@ from typing import Any
 import numpy as np
 from numpy.typing import NDArray
 
-from demo_app.base.errors import InputError
 from demo_app.optics.retardation import Placed, Stage
 from demo_app.optics.sightlines import Sightlines, sightlines
 from demo_app.physics.heat import ZERO_C, outlasts_water
@@ -64,15 +63,6 @@ class Settings:
     drop_offset_mm: float = number(
         "Drop off by", "mm", 0, -8, 8, step=0.5, help="From the middle of the ring."
     )
-
-    def __post_init__(self) -> None:
-        """Refuse a wall that the neck cannot hold and a score deeper than half the wall."""
-        if 2 * self.score_depth_um > 1e3 * self.wall_mm:
-            raise InputError(
-                "the score is deeper than half the wall",
-                place="score_depth_um",
-                remedy=f"write at most {500 * self.wall_mm:g}",
-            )
 
 
 @dataclass(frozen=True)

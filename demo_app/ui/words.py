@@ -143,7 +143,7 @@ def speed(value: float) -> str:
     if abs(value - 1) < 1e-9:
         return text("speed.real")
     if value < 1:
-        return text("speed.slow", part=number(1 / value, 2))
+        return text("speed.slow", part=number(float(f"{1 / value:.2g}"), 2))
     return text("speed.fast", times=number(value, 2))
 
 

@@ -18,6 +18,7 @@ from demo_app.physics.column.advance import (
     run,
     start,
 )
+from demo_app.physics.column.heat import Face, Faces
 from demo_app.physics.column.readings import (
     centre_stress,
     grind,
@@ -27,7 +28,6 @@ from demo_app.physics.column.readings import (
     stored_energy,
 )
 from demo_app.physics.column.wall import Layer, Wall, laminate, plate
-from demo_app.physics.column.heat import Face, Faces
 from demo_app.physics.material_files import glasses, material, material_names
 from demo_app.physics.materials import Array, HeatCapacity, Material, Prony, RelaxationLaw
 

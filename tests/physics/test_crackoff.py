@@ -17,6 +17,7 @@ from demo_app.physics.revolve.mesh import graded, through, wall_mesh
 from demo_app.physics.revolve.profile import bottle, cylinder
 from demo_app.physics.revolve.surroundings import Firing
 from demo_app.physics.revolve.verdict import (
+    HOT_AREA,
     SCORE_SPREAD,
     bottle_of,
     break_probability,
@@ -214,9 +215,9 @@ def test_odds_rest_on_both_kinds_of_flaw():
 
 
 def test_the_ordinary_flaw_is_the_median_one_of_its_area():
-    """Half-penny of Y = 0.713 that breaks at the median strength of 0.01 m2 of handled glass."""
+    """Half-penny of Y = 0.713 that breaks at the median strength of the wet ring of handled glass."""
     depth = ordinary_flaw(SODA)
-    strength = handled(45e6, 6.0).median_strength(0.01)
+    strength = handled(45e6, 6.0).median_strength(HOT_AREA)
     assert depth == pytest.approx(critical_depth(0.75e6, strength, 0.713), rel=1e-3)
     assert 10e-6 < depth < 100e-6
 
