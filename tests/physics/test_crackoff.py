@@ -215,7 +215,7 @@ def test_odds_rest_on_both_kinds_of_flaw():
 
 
 def test_the_ordinary_flaw_is_the_median_one_of_its_area():
-    """Half-penny of Y = 0.713 that breaks at the median strength of the wet ring of handled glass."""
+    """Half-penny of Y = 0.713 that breaks at the wet ring's median strength when handled."""
     depth = ordinary_flaw(SODA)
     strength = handled(45e6, 6.0).median_strength(HOT_AREA)
     assert depth == pytest.approx(critical_depth(0.75e6, strength, 0.713), rel=1e-3)
