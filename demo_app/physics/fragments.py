@@ -143,7 +143,8 @@ def strips(width: float, height: float, inner: float, side: float | None, seed: 
         x = (np.arange(count + 2) - (count + 1) / 2) * shard
     luck = np.random.default_rng(seed).uniform(-0.5, 0.5, (x.size, 2))
     nearest = float(np.diff(x).min())
-    slant = min(0.25 * height, nearest)
+    # Neighbours of one height part straight across; this much makes shards wedges, no more.
+    slant = min(0.25 * height, 1.2 * nearest**2 / height)
     return _clipped(
         np.column_stack([x + 0.3 * nearest * luck[:, 0], slant * luck[:, 1]]), width, height
     )

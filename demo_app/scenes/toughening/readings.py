@@ -72,7 +72,7 @@ READINGS = (
     Reading("ground_mm", "Ground off", "mm"),
     Reading("lets_go_mm", "Lets go at", "mm", "Ground off one face."),
     Reading("curl_per_m", "Curl", "1/m", "Curvature once it is let go."),
-    Reading("retardation_peak_nm", "Retardation peak", "nm", "Edge-on, in 10 mm of glass."),
+    Reading("retardation_peak_nm", "Retardation peak", "nm", "Edge-on, in 5 mm of glass."),
 )
 
 TRACES = (

@@ -26,7 +26,7 @@ PLATE_Y_MM, SLICE_Y_MM = 27.0, -64.0
 SLICE_MM = 32.0
 """Height at which the imagined slice is drawn, whatever the plate's thickness."""
 SLICE_LENGTH_MM = 120.0
-SLICE_PATH = 10e-3
+SLICE_PATH = 5e-3
 """Way of the light through the slice, m."""
 MAGNIFIED = 30.0
 """Factor by which the curl is drawn."""
