@@ -63,7 +63,7 @@ def test_a_plate_that_starts_too_cold_risks_the_quench():
     risky = readings(start_C=515, jet_W_m2K=1000, thickness_mm=3, then="nothing")
     well = readings(start_C=650, jet_W_m2K=1000, thickness_mm=3, then="nothing")
     assert risky["quench_pull_MPa"] > 1.7 * well["quench_pull_MPa"]
-    assert risky["quench_break_probability"] > 100 * well["quench_break_probability"]
+    assert risky["quench_break_probability"] > 20 * well["quench_break_probability"]
     chosen = settings(start_C=515, jet_W_m2K=1000, thickness_mm=3)
     words = {TOUGHEN.say(chosen, state_at(TOUGHEN, chosen, at)).id for at in (0.3, 0.6, 1.0)}
     assert "brittle" in words
