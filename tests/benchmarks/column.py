@@ -21,7 +21,7 @@ from demo_app.physics.toughening import Quench, blown, cold_after, quench
 
 CELLS = 16
 REPEATS = 5
-TOLERANCES = (1e-2, 3e-3, 1e-3, 3e-4, 1e-4)
+TOLERANCES = (1e-2, 3e-3, 1e-3, 3e-4, 1e-4, 3e-5, 1e-5)
 REFERENCE_TOLERANCE = 1e-6
 
 
