@@ -120,37 +120,65 @@ def line_weights(height: Array, length: float) -> Array:
     return rows
 
 
-def across_line(cut: Cut, stress: Array) -> Array:
-    """Stress across the line, shape (rows,), Pa, from the whole plate's at the nodes."""
-    return np.asarray(stress[0, cut.column])
+@dataclass(frozen=True)
+class Load:
+    """What the whole plate would do to the line.
 
-
-def intensity(cut: Cut, stress: Array, length: float) -> float:
-    """K of a crack of `length` (m) under the whole plate's `stress`, Pa sqrt(m).
-
-    Zero where the faces are pressed together, and where the crack is longer than the weight
-    function's range, half the plate.
+    Parameters
+    ----------
+    across : numpy.ndarray
+        Shape (rows,), Pa: stress across the line.
+    force : numpy.ndarray
+        Shape (2 * rows,), N for each metre of thickness: what the jumps have to balance.
     """
-    if not 0 < length <= cut.lengths[-1] + 1e-9:
-        return 0.0
-    of_lengths = cut.weights @ across_line(cut, stress)
+
+    across: Array
+    force: Array
+
+
+def line_load(cut: Cut, rise: Array, moved: Array, stress: Array) -> Load:
+    """Load of the line from the whole plate's rise (nodes,), displacement and nodal stress."""
+    return Load(np.asarray(stress[0, cut.column]), cut.pull @ rise - cut.cross @ moved)
+
+
+def intensity(cut: Cut, load: Load, length: float) -> float:
+    """K of a crack of `length` (m), Pa sqrt(m); zero where its faces are pressed together.
+
+    By the weight function up to half the plate, its range; beyond, by the energy that a little
+    more of the cut sets free, ``K**2 = E dU/da``. Zero for a plate cut all the way.
+    """
+    if length > cut.lengths[-1] + 1e-9:
+        return _energy_intensity(cut, load, open_rows(cut, length))
+    of_lengths = cut.weights @ load.across
+    # K grows with the root of the length, so what is left of it is interpolated.
     known = np.interp(length, cut.lengths, of_lengths / np.sqrt(cut.lengths))
     return max(0.0, float(known) * float(np.sqrt(length)))
 
 
-def runs_to(cut: Cut, stress: Array, length: float) -> float:
-    """Length (m) to which a crack of `length` runs at once under the whole plate's `stress`.
+def _energy_intensity(cut: Cut, load: Load, count: int) -> float:
+    if count + 2 >= cut.height.size:
+        return 0.0
+    more, less = (released(cut, load, count + step) for step in (2, -2))
+    rate = (more - less) / (cut.height[count + 2] - cut.height[count - 2])
+    return float(np.sqrt(cut.piece.material.youngs_modulus * max(0.0, rate)))
 
-    It runs while K is at least K_IC. Where nothing stops it in half the plate, it goes all the way.
+
+def runs_to(cut: Cut, load: Load, length: float) -> float:
+    """Length (m) to which a crack of `length` runs at once: while K is at least K_IC.
+
+    Where nothing stops it until two nodes are left, it goes all the way.
     """
     toughness = cut.piece.material.fracture_toughness
-    if intensity(cut, stress, length) < toughness:
+    if intensity(cut, load, length) < toughness:
         return length
     longer = cut.lengths > length
-    enough = (cut.weights @ across_line(cut, stress))[longer] >= toughness
-    if enough.all():
-        return float(cut.height[-1])
-    return float(cut.lengths[longer][enough.argmin()])
+    enough = (cut.weights @ load.across)[longer] >= toughness
+    if not enough.all():
+        return float(cut.lengths[longer][enough.argmin()])
+    for count in range(open_rows(cut, max(length, cut.lengths[-1])) + 1, cut.height.size - 2):
+        if _energy_intensity(cut, load, count) < toughness:
+            return float(cut.height[count])
+    return float(cut.height[-1])
 
 
 def open_rows(cut: Cut, length: float) -> int:
@@ -160,7 +188,7 @@ def open_rows(cut: Cut, length: float) -> int:
     return int(np.argmin(np.abs(cut.height - length)))
 
 
-def jumps(cut: Cut, rise: Array, moved: Array, count: int) -> Array:
+def jumps(cut: Cut, force: Array, count: int) -> Array:
     """Jumps of displacement across the lowest `count` nodes of the line, shape (2 * rows,), m.
 
     Faces that would overlap are pressed together and stick. A plate that is cut all the way is two
@@ -170,12 +198,11 @@ def jumps(cut: Cut, rise: Array, moved: Array, count: int) -> Array:
     ----------
     cut : Cut
         The line.
-    rise, moved : numpy.ndarray
-        Temperature rise (nodes,), K, and displacement (2 * nodes,), m, of the whole plate.
+    force : numpy.ndarray
+        Shape (2 * rows,): of the line's `Load`.
     count : int
         From `open_rows`.
     """
-    force = cut.pull @ rise - cut.cross @ moved
     if count == cut.height.size:
         return np.asarray(cut.parted @ force)
     return _opened(cut.stiffness, force, np.arange(count))
@@ -194,10 +221,9 @@ def _opened(stiffness: Array, force: Array, nodes: NDArray[np.int64]) -> Array:
     return jump
 
 
-def released(cut: Cut, rise: Array, moved: Array, count: int) -> float:
+def released(cut: Cut, load: Load, count: int) -> float:
     """Energy that opening `count` nodes of the line sets free, J for each metre of thickness."""
-    force = cut.pull @ rise - cut.cross @ moved
-    return float(force @ jumps(cut, rise, moved, count) / 2)
+    return float(load.force @ jumps(cut, load.force, count) / 2)
 
 
 def cut_stress(cut: Cut, rise: Array, moved: Array, count: int) -> tuple[Array, Array]:
@@ -209,7 +235,7 @@ def cut_stress(cut: Cut, rise: Array, moved: Array, count: int) -> tuple[Array, 
         Shapes (3, columns of the left, rows) and (3, columns of the right, rows), Pa; the line's
         column belongs to both.
     """
-    jump = jumps(cut, rise, moved, count)
+    jump = jumps(cut, cut.pull @ rise - cut.cross @ moved, count)
     follows = moved - cut.effect @ jump
     beyond = follows.copy()
     rows = cut.height.size

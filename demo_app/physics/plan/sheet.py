@@ -1,7 +1,9 @@
 """A thin plate that stays solid: mean temperature through the thickness, elastic membrane stress.
 
 The membrane forces, all that light sees face-on, follow from the temperature's mean through the
-thickness alone: what is left of it bends the plate or balances itself within the thickness.
+thickness alone: what is left of it bends the plate or balances itself within the thickness. Under
+a tip that gives a flux q, both faces together, they are about ``q d / (12 k)`` warmer than the
+mean of the thickness d.
 Properties are those at room temperature; for a rise of 60 K soda-lime's heat capacity is 5 % and
 its conductivity 5 % larger.
 """
