@@ -25,6 +25,9 @@ FACE_MM = 60.0
 """Side of a part that is drawn face-on."""
 _JOINT = 1e-4
 """Width of the step between two parts, as a share of a part's length."""
+_BESIDE = 0.02
+"""Distance of the columns next to a joint, as a share of a part's length: what the picture shows
+beyond them is not touched by the step."""
 _GAP = 0.15
 """Gap between parts that are not joined, as a share of a part's length."""
 _MARKED = 1.0
@@ -63,8 +66,9 @@ def stage(what: Piece, state: PieceState, look: Look) -> Stage:
         else:
             across, column = _finer(wall, state.crosswise[k])
             column, half = column * 1e-3 * look.path_mm, 500 * wall.thickness
-        seen = 1e9 * look.stress_optic * np.stack((column, column), axis=1)
-        maps.append((across, seen, np.full(2, half), np.array(ends[k])))
+        along = np.sort(np.interp((0.0, 1 - _BESIDE, 1.0), (0.0, 1.0), _outwards(ends[k])))
+        seen = 1e9 * look.stress_optic * np.tile(column[:, None], along.size)
+        maps.append((across, seen, np.full(along.size, half), along))
     if what.joined:
         maps = [_joined(maps)]
     placed = tuple(
@@ -142,6 +146,11 @@ def _ends(what: Piece, long: float) -> tuple[tuple[float, float], ...]:
         return ((-long / 2, long / 2),)
     near = long * (_JOINT if what.joined else _GAP) / 2
     return ((-near - long, -near), (near, near + long))
+
+
+def _outwards(ends: tuple[float, float]) -> tuple[float, float]:
+    """The outer end of a part, then the one towards the middle."""
+    return ends if abs(ends[0]) >= abs(ends[1]) else (ends[1], ends[0])
 
 
 def _finer(wall: Wall, stress: Array) -> tuple[Array, Array]:

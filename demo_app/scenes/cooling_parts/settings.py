@@ -56,7 +56,7 @@ class Settings:
     )  # fmt: skip
     look: str = choice("Seen", "edge-on", ("edge-on", "face-on"), help="Which way the light goes.")
     path_mm: float = number(
-        "Light's path", "mm", 50, 5, 300, step=5, help="Width of glass that light passes edge-on."
+        "Light's path", "mm", 20, 5, 300, step=5, help="Width of glass that light passes edge-on."
     )
     chart: str = choice(
         "Chart", "temperature", ("temperature", "stress"), help="What is drawn over time."

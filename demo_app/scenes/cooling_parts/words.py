@@ -31,8 +31,8 @@ TEXTS = {
     "pulled with {thick:.0f} MPa on average, the thin part with {thin:.0f} MPa.",
     "face_dark": "Light through the face meets squeeze, pull and squeeze again. They cancel out, "
     "so even a strained plate stays dark face-on.",
-    "face_joined": "Thick and thin load each other along the joint. That does not cancel out face-"
-    "on: {nm:.0f} nm in the thick part.",
+    "face_joined": "Along the joint one part is pulled, the other squeezed, with equal forces. "
+    "Seen face-on that does not cancel out: {nm:.0f} nm in both.",
     "may_crack": "Cold, but it hardly came through whole: cooling pulled the skin with {pull:.0f} "
     "MPa, and handled glass may crack from {strength:.0f} MPa.",
     **{
