@@ -73,7 +73,12 @@ class Sightlines:
 
 
 def sightlines(
-    mesh: WallMesh, *, columns: slice = slice(None), rays: int = 96, samples: int = 29
+    mesh: WallMesh,
+    *,
+    columns: slice = slice(None),
+    rays: int = 96,
+    samples: int = 29,
+    both_faces: bool = False,
 ) -> Sightlines:
     """Operator for the piece that consists of the node `columns` of a mesh.
 
@@ -87,12 +92,15 @@ def sightlines(
         Number of rays from the axis to the limb, closer towards the limb.
     samples : int
         Number of samples along r at each level, closer towards the outer surface.
+    both_faces : bool
+        Whether samples and levels are close at the inner surface too, where water chills it.
     """
     chosen = mesh.s[columns]
     first = range(mesh.s.size)[columns][0]
-    z = _levels(mesh, columns)
+    z = _levels(mesh, columns, both_faces)
     z, near, far = _cut(mesh, z, chosen[0], chosen[-1])
-    share = 1 - (1 - np.linspace(0, 1, samples)) ** 1.7
+    even = np.linspace(0, 1, samples)
+    share = (1 - np.cos(np.pi * even)) / 2 if both_faces else 1 - (1 - even) ** 1.7
     r = near[:, None] + (far - near)[:, None] * share
     sample = _interpolation(mesh, chosen, first, r, np.broadcast_to(z[:, None], r.shape))
     across = 1 - (1 - np.linspace(0, 1, rays)) ** 2
@@ -152,12 +160,15 @@ def _add_weights(r: Array, x: Array, weights: Array) -> None:
     weights[..., 1:] += (sloped - low * flat) / width
 
 
-def _levels(mesh: WallMesh, columns: slice) -> Array:
+def _levels(mesh: WallMesh, columns: slice, both_faces: bool) -> Array:
     outline = mesh.z[columns, 0]
     low, high = mesh.z[columns].min(), mesh.z[columns].max()
     if mesh.profile.closed_on_axis and columns.start in (None, 0):
         base = np.linspace(0.0, 2 * mesh.profile.wall, 13)
         outline = np.concatenate([base, outline[outline > base[-1]]])
+        if both_faces:
+            # Just above a flat floor the path through the glass is suddenly short.
+            outline = np.concatenate([outline, mesh.z[0], mesh.z[0, -1:] + 3e-6])
         low = 0.0
     z = np.unique(np.round(np.concatenate([[low], outline, [high]]), 9))
     z = z[np.insert(np.diff(z) > 1e-6, 0, True)]
