@@ -40,7 +40,7 @@ READINGS = (
     Reading("inside_C", "Inside", "°C"),
     Reading("hours", "Cold after", "h", "None before it is cold."),
     Reading("acceptable", "Good enough", "", "The verdict; none before it is cold."),
-    Reading("proposed_hours", "Shortest that passes", "h", "The proposed programme, until cold."),
+    Reading("proposed_hours", "Shortest that passes", "h", "Stated once the piece is cold."),
     Reading("proposed_hold_C", "Proposed: hold at", "°C"),
     Reading("proposed_hold_min", "Proposed: hold for", "min"),
     Reading("proposed_slow_C_per_h", "Proposed: slow", "°C/h"),
@@ -117,6 +117,8 @@ def read(settings: Settings, state: State) -> dict[str, Any]:
     glass, what = material(settings.glass), piece_of(settings)
     last, two = state.history[-1], len(what.walls) > 1
     kept = birefringence(glass, state.piece) if state.kept is None else state.kept
+    # The search takes a moment: no picture on the way waits for it.
+    wanted = state.cold_s is not None or settings.programme == "proposed"
     load = mean_stress(what.walls[0], state.piece.parts[0].stress)
     return {
         "surface_MPa": last.surface[0],
@@ -132,7 +134,7 @@ def read(settings: Settings, state: State) -> dict[str, Any]:
         "inside_C": last.inside[0],
         "hours": None if state.cold_s is None else state.cold_s / 3600,
         "acceptable": None if state.cold_s is None else acceptable(settings, state),
-        **_proposed(proposal_of(settings)),
+        **_proposed(proposal_of(settings) if wanted else None),
     }
 
 

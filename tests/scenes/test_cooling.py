@@ -250,7 +250,7 @@ def test_the_button_puts_the_proposal_into_the_settings():
     state = SCENE.start(settings)
     (button,) = [action for action in SCENE.actions if action.id == "take_proposal"]
     taken = button.apply(settings, state)
-    readings = SCENE.read(settings, state)
+    readings = SCENE.read(change(settings, programme="proposed"), state)
     assert taken.programme == "own"
     assert taken.hold_C == pytest.approx(readings["proposed_hold_C"])
     assert taken.slow_C_per_h == pytest.approx(readings["proposed_slow_C_per_h"])
