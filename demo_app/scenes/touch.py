@@ -88,7 +88,7 @@ TEXTS = {
     "crack_ran": "The crack has run to {length:.0f} mm and stopped: at its tip the glass is no "
     "longer pulled apart hard enough. What it cut through has let go of its stress.",
     "parted": "The crack ran all through the plate, {at:.1f} s after the start: two pieces, "
-    "and along the cut the stress is gone.",
+    "and nothing pulls across the cut any more.",
 }
 
 

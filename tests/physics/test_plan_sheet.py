@@ -260,3 +260,14 @@ def test_a_longer_cut_never_takes_energy(x, y, count):
     load = load_of(plate, line, spot(plate, 0.015, 50.0, x, y))
     assert released(line, load, count) >= -1e-12
     assert (jumps(line, load.force, count)[::2] >= -1e-15).all()
+
+
+def test_a_crack_longer_than_half_the_plate_is_followed_too():
+    # Warmth with its ridge along the middle squeezes the middle and pulls both long edges.
+    plate, line = cracked()
+    ridge = 60.0 * (1 - (plate.mesh.y.ravel() / 0.06) ** 2)
+    load = load_of(plate, line, ridge)
+    reached = runs_to(line, load, 0.01)
+    assert 0.065 < reached < 0.1
+    assert intensity(line, load, reached) < GLASS.fracture_toughness
+    assert intensity(line, load, 0.06) > intensity(line, load, 0.07) > GLASS.fracture_toughness

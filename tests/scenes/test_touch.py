@@ -247,3 +247,19 @@ def test_a_state_is_frozen_and_the_story_ends():
     with pytest.raises(dataclasses.FrozenInstanceError):
         state.time_s = 1.0
     assert 60 < seconds(DEFAULT) < 600
+
+
+def test_a_plate_cut_all_the_way_is_told_and_drawn():
+    settings = make(Settings, {"crack_mm": 30})
+    state = after(settings, 5.0)
+    parted = dataclasses.replace(state, crack=1e-3 * HEIGHT_MM)
+    assert say(settings, parted).id == "parted"
+    shown = view(settings, parted)
+    assert shown.outlines[0].y_mm.tolist() == pytest.approx([-60.0, 60.0])
+    # Each half balances itself now (mean-stress theorem).
+    for piece in shown.stage.pieces:
+        weight = np.outer(np.gradient(piece.map.across), np.gradient(piece.map.along_mm))
+        total = (weight * piece.map.v1).sum()
+        assert abs(total) < 0.03 * (weight * np.abs(piece.map.v1)).sum()
+    halves = view(settings, state).stage.pieces
+    assert abs(halves[0].map.v1 - shown.stage.pieces[0].map.v1).max() > 1.0
