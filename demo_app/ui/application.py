@@ -48,20 +48,10 @@ def make(argv: Sequence[str]) -> QApplication:
 
 
 def _bundled_font(app: QApplication) -> None:
-    """Use the fonts that come with the app, where there are some."""
-    try:
-        files = sorted((assets() / "fonts").glob("*.[ot]tf"))
-    except InputError:
-        return
-    families = [
-        family
-        for file in files
-        for family in QFontDatabase.applicationFontFamilies(
-            QFontDatabase.addApplicationFont(str(file))
-        )
-    ]
-    if families:
-        app.setFont(QFont(families[0]))
+    """Use the font that comes with the app: words are as wide, and signs there, everywhere."""
+    for file in sorted((assets() / "fonts").glob("*.ttf")):
+        QFontDatabase.addApplicationFont(str(file))
+    app.setFont(QFont(theme.FONT))
 
 
 class FaultGuard(QObject):

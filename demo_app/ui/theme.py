@@ -21,6 +21,8 @@ NEUTRAL = "#33383f"
 HEAT = ("#20242c", "#4b2a63", "#96345f", "#d65a3a", "#f6a02d", "#fff3a6")
 CURVES = ("#f4f2ec", "#5aa9ff", "#ff9f43", "#5fd3bc")
 
+FONT = "DejaVu Sans"
+
 TOUCH_PX = 44
 
 
