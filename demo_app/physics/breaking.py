@@ -4,6 +4,7 @@ The plates have been in use: their flaws are those of weathered glass. Edges are
 faces, which holds for polished ones.
 """
 
+import functools
 from dataclasses import dataclass
 
 from demo_app.physics.blows import blow
@@ -59,57 +60,69 @@ class Piece:
         return Laminate(self.material, self.thickness / 2)
 
     @property
-    def _panes(self) -> int:
+    def panes(self) -> int:
+        """Number of panes that share a load."""
         return 2 if self.laminated else 1
 
-    def _bending(self) -> Load:
+    def bending(self) -> Load:
         """Load of one pascal at the face of an undivided plate."""
         even = even_bending(INNER_SHARE * self.width, self.height)
         # Panes that slide on each other are bent to twice the stress; either may break.
-        return Load(self._panes * even.stress, self._panes * even.area)
+        return Load(self.panes * even.stress, self.panes * even.area)
 
     def bend_limit(self) -> float:
         """Bending, as stress at the face of an undivided plate (Pa), that breaks half of them."""
-        return median_load(flaws(self.material, "used"), self._bending(), self.compression, STAYS)
+        return _bend_limit(self)
 
     def bend_odds(self, stress: float) -> float:
         """Probability that a bending that stays, `stress` (Pa), breaks the plate."""
         used = flaws(self.material, "used")
-        return break_probability(used, self._bending(), stress, self.compression, STAYS)
+        return break_probability(used, self.bending(), stress, self.compression, STAYS)
 
-    def _pane_blow(self) -> tuple[Load, float]:
+    def pane_blow(self) -> tuple[Load, float]:
         """Stress for each N on one pane, and its deflection, m/N."""
-        one = blow(self.material, self.width, self.height, self.thickness / self._panes)
-        return Load(one.load.stress, self._panes * one.load.area), one.give
+        one = blow(self.material, self.width, self.height, self.thickness / self.panes)
+        return Load(one.load.stress, self.panes * one.load.area), one.give
 
     def blow_limit(self) -> float:
         """Energy of a blow that breaks half of such plates, J."""
-        load, give = self._pane_blow()
-        force = median_load(flaws(self.material, "used"), load, self.compression, SHORT)
-        return self._panes * 0.5 * give * force**2
+        return _blow_limit(self)
 
     def blow_odds(self, energy: float) -> float:
         """Probability that a blow of `energy` (J) breaks the plate."""
-        load, give = self._pane_blow()
-        force = (2 * energy / (self._panes * give)) ** 0.5
+        load, give = self.pane_blow()
+        force = (2 * energy / (self.panes * give)) ** 0.5
         used = flaws(self.material, "used")
         return break_probability(used, load, force, self.compression, SHORT)
 
     def bent_energy(self, stress: float) -> Held:
         """Energy for each m2 of a pane bent to `stress` (Pa of an undivided plate)."""
-        return bent(self.material, self.thickness / self._panes, self._panes * stress)
+        return bent(self.material, self.thickness / self.panes, self.panes * stress)
 
     def shard_side(self, stress: float) -> float | None:
         """Side that dice of a pane broken at this bending would have, m."""
-        pane = self.thickness / self._panes
+        pane = self.thickness / self.panes
         return die_side(self.material, pane, self.bent_energy(stress))
 
     def ray_length(self, energy: float) -> float:
         """Length of all rays of a pane that broke under a blow of `energy` (J), m."""
-        each = energy / self._panes / self.area
-        pane = self.thickness / self._panes
+        each = energy / self.panes / self.area
+        pane = self.thickness / self.panes
         return self.area * crack_length(self.material, pane, Held(each, each / 2))
 
     def carried_after(self, stress: float, *, both: bool) -> float:
         """Share of its load that the laminated plate still carries, cracked at `stress`."""
         return self.laminate.carried(2 * stress, both=both)
+
+
+@functools.lru_cache(maxsize=32)
+def _bend_limit(piece: Piece) -> float:
+    used = flaws(piece.material, "used")
+    return median_load(used, piece.bending(), piece.compression, STAYS)
+
+
+@functools.lru_cache(maxsize=32)
+def _blow_limit(piece: Piece) -> float:
+    load, give = piece.pane_blow()
+    force = median_load(flaws(piece.material, "used"), load, piece.compression, SHORT)
+    return piece.panes * 0.5 * give * force**2

@@ -35,6 +35,9 @@ def advance(settings: Settings, state: State) -> State:
     if state.blown.column.time < cold:
         later = blow(ready, state.blown, cold)
         return replace(state, time_s=later.column.time, step=step, blown=later)
+    if settings.then != state.act:
+        # Another act is for another pair of plates, just as cold.
+        state = State(state.time_s, state.step, state.blown, settings.then)
     began = state.began_s
     if began is None and settings.then != "nothing":
         wait = settings.act_at_s - state.time_s

@@ -201,6 +201,17 @@ def test_an_action_waits_for_the_cold_plate_and_acts_at_once_after_it():
     assert TOUGHEN.advance(late, cold).began_s == pytest.approx(cold.time_s)
 
 
+def test_another_act_is_for_another_pair_of_plates():
+    chosen, broken = ended(blow_J=4)
+    assert broken.broke_s is not None
+    whole = TOUGHEN.advance(change(chosen, then="nothing"), broken)
+    assert (whole.broke_s, whole.other_broke_s, whole.began_s) == (None, None, None)
+    assert said(change(chosen, then="nothing"), whole)[0] == "toughened"
+    cut = TOUGHEN.advance(change(chosen, then="cut"), broken)
+    assert cut.broke_s is None
+    assert cut.began_s == broken.time_s
+
+
 def test_a_late_act_waits():
     chosen = settings(then="hit", act_at_s=2000)
     state = state_at(TOUGHEN, chosen)

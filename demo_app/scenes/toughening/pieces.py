@@ -26,7 +26,7 @@ def shards(settings: Settings, state: State) -> fragments.Cells:
     side = _side(settings, state)
     if side is not None:
         return _dice(max(side, 1e-3 * FINEST_MM))
-    return _loaded(settings, blown_piece(settings, state))
+    return _loaded(state, blown_piece(settings, state))
 
 
 def diced(settings: Settings, state: State) -> bool:
@@ -46,14 +46,14 @@ def _side(settings: Settings, state: State) -> float | None:
 
 def other_shards(settings: Settings, state: State) -> fragments.Cells:
     """Pieces of the other plate; one if it is whole."""
-    return _whole() if state.other_broke_s is None else _loaded(settings, other_piece(settings))
+    return _whole() if state.other_broke_s is None else _loaded(state, other_piece(settings))
 
 
-def _loaded(settings: Settings, piece: Piece) -> fragments.Cells:
+def _loaded(state: State, piece: Piece) -> fragments.Cells:
     """Long shards of a plate that only the load's energy has broken."""
-    if settings.then == "hit":
+    if state.act == "hit":
         return _star(piece.ray_length(piece.blow_limit()))
-    side = piece.shard_side(piece.bend_limit()) if settings.then == "bend" else None
+    side = piece.shard_side(piece.bend_limit()) if state.act == "bend" else None
     return _strips(side)
 
 

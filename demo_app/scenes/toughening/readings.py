@@ -151,10 +151,10 @@ def film(settings: Settings, state: State, other: Piece) -> dict[str, float | No
     """What a cracked laminated plate still carries and holds."""
     if settings.beside != "laminated" or state.other_broke_s is None:
         return {"laminated_load_pct": None, "laminated_held_pct": None}
-    hit = settings.then == "hit"
+    hit = state.act == "hit"
     limit = other.bend_limit()
     energy = settings.blow_J if hit else other.laminate.bending_energy(2 * limit) * other.area
-    carried = other.carried_after(limit, both=hit or settings.then == "cut")
+    carried = other.carried_after(limit, both=hit or state.act == "cut")
     return {
         "laminated_load_pct": 100 * carried,
         "laminated_held_pct": 100 * held_share(energy, other.area),

@@ -37,7 +37,7 @@ RAMP_S = 3.0
 STRIKE_S = 0.5
 """Time from the beginning of an act to the blow or the cut."""
 TICK_S = 0.1
-FINEST_MM = 2.5
+FINEST_MM = 3.0
 """Dice smaller than this are drawn this large; the readings count them."""
 ACTS = ("nothing", "hit", "bend", "cut", "grind_one_face")
 
@@ -95,6 +95,8 @@ class State:
         Number of steps.
     blown : Blown
         The plate in the jets.
+    act : str
+        What is being done to both plates.
     began_s, broke_s, other_broke_s : float or None
         When the act began, when the toughened plate broke, and when the other one did.
     ground : float
@@ -104,6 +106,7 @@ class State:
     time_s: float
     step: int
     blown: Blown
+    act: str = "nothing"
     began_s: float | None = None
     broke_s: float | None = None
     other_broke_s: float | None = None
@@ -184,7 +187,7 @@ def other_profile(settings: Settings, state: State) -> tuple[Array, Array]:
 
 def load_now(settings: Settings, state: State) -> float:
     """Bending now, as stress at the upper face of one plain plate, Pa."""
-    if settings.then != "bend" or state.began_s is None:
+    if state.act != "bend" or state.began_s is None:
         return 0.0
     return 1e6 * settings.bend_MPa * min(1.0, (state.time_s - state.began_s) / RAMP_S)
 

@@ -98,9 +98,9 @@ def say(settings: Settings, state: State) -> Message:
         if middle > glass.strain_point:
             return Message("locking")
         return Message("shrinking", {"squeeze": squeeze, "pull": max(0.0, pull)})
-    if state.began_s is None:
+    if state.began_s is None or state.act not in _ACT_WORDS:
         return _grade_words(settings, state)
-    return _ACT_WORDS[settings.then](settings, state)
+    return _ACT_WORDS[state.act](settings, state)
 
 
 def _grade_words(settings: Settings, state: State) -> Message:
@@ -167,12 +167,7 @@ def _grind_words(settings: Settings, state: State) -> Message:
     return Message("ground", {"ground": ground, "limit": 1e3 * limit, "radius": radius})
 
 
-def _nothing_words(settings: Settings, state: State) -> Message:
-    return _grade_words(settings, state)
-
-
 _ACT_WORDS = {
-    "nothing": _nothing_words,
     "bend": _bend_words,
     "hit": _hit_words,
     "cut": _cut_words,
