@@ -108,6 +108,11 @@ Cells = tuple[Array, ...]
 
 def dice(width: float, height: float, side: float, seed: int = 1) -> Cells:
     """Dice that fill a plate around (0, 0): as many as have the mean area ``side**2``."""
+    return _clipped(dice_seeds(width, height, side, seed), width, height)
+
+
+def dice_seeds(width: float, height: float, side: float, seed: int = 1) -> Array:
+    """Places, shape (dice, 2), m, to which each die's points are nearest."""
     count = max(2, round(width * height / side**2))
     # Points that keep apart: the plane's most irrational steps (Roberts 2018), then a little luck.
     golden = 1.32471795724474602596
@@ -115,7 +120,7 @@ def dice(width: float, height: float, side: float, seed: int = 1) -> Cells:
     luck = np.random.default_rng(seed).uniform(-0.3, 0.3, (count, 2)) * side
     size = np.array([width, height])
     inside = 0.5 * size - 1e-3 * side
-    return _clipped(np.clip((along - 0.5) * size + luck, -inside, inside), width, height)
+    return np.asarray(np.clip((along - 0.5) * size + luck, -inside, inside))
 
 
 def strips(width: float, height: float, inner: float, side: float | None, seed: int = 1) -> Cells:

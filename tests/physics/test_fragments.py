@@ -1,5 +1,7 @@
 """Dice from stored energy: closed forms, published counts and limits, and sound pictures."""
 
+import itertools
+
 import numpy as np
 import pytest
 import skfem
@@ -8,6 +10,7 @@ from hypothesis import strategies as st
 from skfem.helpers import ddot, sym_grad, trace
 
 from demo_app.physics import fragments
+from demo_app.physics.cut_edges import AT_EDGE, along_edge, net
 from demo_app.physics.fragments import (
     EDGE_STRIP,
     bent,
@@ -57,11 +60,14 @@ def test_energy_of_bending():
     assert bent(SODA, 5e-3, 50e6).total == pytest.approx(mean * 5e-3 / (2 * 70e9), rel=1e-6)
 
 
-def test_strip_that_a_cut_releases():
-    """Plane strain, half-infinite plate, its end freed of a parabola; quadratic elements."""
-    young, poisson = 70e9, 0.22
-    lame, shear = young * poisson / 1.22 / 0.56, young / 2.44
-    mesh = skfem.MeshQuad.init_tensor(np.linspace(0, 1, 21) ** 1.7 * 4, np.linspace(-0.5, 0.5, 13))
+def freed_end():
+    """Plane strain, half-infinite plate of thickness one, its end freed of a parabola of one.
+
+    Basis with quadratic elements, displacement, and work for a Young's modulus of one.
+    """
+    poisson = SODA.poisson_ratio
+    lame, shear = poisson / (1 + poisson) / (1 - 2 * poisson), 0.5 / (1 + poisson)
+    mesh = skfem.MeshQuad.init_tensor(np.linspace(0, 1, 31) ** 1.7 * 4, np.linspace(-0.5, 0.5, 17))
     element = skfem.ElementVector(skfem.ElementQuad2())
     basis = skfem.Basis(mesh, element)
 
@@ -78,8 +84,56 @@ def test_strip_that_a_cut_releases():
     force = freed.assemble(end)
     far = basis.get_dofs(mesh.facets_satisfying(lambda x: x[0] > 4 - 1e-9)).all()
     moved = skfem.solve(*skfem.condense(stiffness.assemble(basis), force, D=far))
-    stored = 0.8 * (1 - poisson) / young
-    assert 0.5 * force @ moved / stored == pytest.approx(EDGE_STRIP, rel=0.002)
+    slope = basis.interpolate(moved).grad
+    along = poisson * (
+        2 * lame * (slope[0, 0] + slope[1, 1]) + 2 * shear * (slope[0, 0] + slope[1, 1])
+    )
+    return basis, along, 0.5 * force @ moved
+
+
+def test_strip_that_a_cut_releases():
+    """What the freed end gives back, over the energy of a strip as long as the plate is thick."""
+    _, _, work = freed_end()
+    assert work / (0.8 * (1 - SODA.poisson_ratio)) == pytest.approx(EDGE_STRIP, rel=0.002)
+
+
+def test_stress_along_a_cut_edge():
+    """The first eigenfunction against finite elements, column of elements by column."""
+    basis, along, _ = freed_end()
+    place = np.asarray(basis.global_coordinates())[0]
+    ends = np.linspace(0, 1, 31) ** 1.7 * 4
+    for low, high in itertools.pairwise(ends):
+        inside = (place > low) & (place < high)
+        found = (along * basis.dx)[inside].sum() / basis.dx[inside].sum()
+        depths = np.linspace(low, high, 21)
+        assert np.trapezoid(along_edge(depths), depths) / (high - low) == pytest.approx(
+            found, abs=0.004
+        )
+
+
+def test_no_force_acts_along_a_cut_edge():
+    depth = np.linspace(0, 6, 60001)
+    assert abs(np.trapezoid(along_edge(depth), depth)) < 1e-6
+    assert along_edge(np.array(0.0)) == pytest.approx(AT_EDGE)
+
+
+def test_net_beside_one_crack():
+    """Two dice, a crack between them along y: the stress acts along it, alike on each side."""
+    seeds = np.array([[-0.02, 0.0], [0.02, 0.0]])
+    x = np.array([-3e-3, -1e-3, 1e-3, 3e-3])
+    difference, shear = net(seeds, x, np.array([0.0, 5e-3]), 6e-3)
+    assert difference[0] == pytest.approx(-along_edge(np.abs(x) / 6e-3))
+    assert difference[1] == pytest.approx(difference[0])
+    assert np.abs(shear).max() < 1e-12
+    turned, _ = net(seeds[:, ::-1], np.array([0.0]), x, 6e-3)
+    assert turned[:, 0] == pytest.approx(-difference[0])
+
+
+def test_the_net_of_many_dice_leans_no_way():
+    x = np.linspace(-0.09, 0.09, 181)
+    difference, shear = net(fragments.dice_seeds(0.18, 0.12, 9e-3), x, x[30:151], 6e-3)
+    for part in (difference, shear):
+        assert abs(part.mean()) < 0.05 * np.abs(part).mean() + 1e-3
 
 
 @pytest.mark.parametrize(("area", "left"), [(18.45, 0.796), (12.05, 0.750), (7.25, 0.681)])

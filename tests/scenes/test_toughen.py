@@ -93,6 +93,20 @@ def test_dice_and_shards():
     assert found["break_at_s"] == pytest.approx(TOUGHEN.seconds(chosen) - 5.5, abs=0.11)
 
 
+def test_broken_glass_keeps_a_faint_net_of_light():
+    whole_settings, whole = ended(then="nothing")
+    chosen, broken = ended(blow_J=4)
+    before, after = (
+        TOUGHEN.view(*pair).stage.pieces[0].map.retardation_nm()
+        for pair in ((whole_settings, whole), (chosen, broken))
+    )
+    assert 30 < np.percentile(after, 99) < 200
+    assert np.median(after) < 30
+    assert after.max() < before.max()
+    # Only the blown plate's: plain shards hold nothing.
+    assert not TOUGHEN.view(chosen, broken).stage.pieces[1].map.v1.any()
+
+
 def test_bending_grows_until_the_plain_plate_breaks():
     chosen = settings(then="bend", bend_MPa=90)
     ids, last = [], None

@@ -11,7 +11,7 @@ from demo_app.physics.jet_lattice import Lattice, lattice
 from demo_app.physics.material_files import material
 from demo_app.physics.toughening import Quench
 from demo_app.scenes.scene import Chart, Curve, Mark, Outline, Section, View
-from demo_app.scenes.toughening.pieces import other_shards, shards
+from demo_app.scenes.toughening.pieces import net_in_dice, other_shards, shards
 from demo_app.scenes.toughening.record import (
     APART_MM,
     HEIGHT_MM,
@@ -34,6 +34,8 @@ from demo_app.scenes.toughening.record import (
 
 _LINES = 160
 """Of a slice's picture."""
+_NET_MM = 0.4
+"""Fineness of the map of a broken plate."""
 
 
 def view(settings: Settings, state: State) -> View:
@@ -61,17 +63,29 @@ def view(settings: Settings, state: State) -> View:
 
 
 def _face(settings: Settings, state: State) -> RetardationMap:
-    """Face-on: what jets and edges have left; dark once it is in pieces."""
+    """Face-on: what jets and edges have left, or in pieces what the cracks have."""
+    half_x, half_y = WIDTH_MM / 2, HEIGHT_MM / 2
     if state.broke_s is not None:
-        return _dark()
-    seen = _lattice(quench_of(settings), settings.jet_unevenness_pct / 100, state.blown.column.time)
+        x, y = (
+            np.linspace(-half, half, 2 * round(half / _NET_MM) + 1) for half in (half_x, half_y)
+        )
+        kept = net_in_dice(settings, state, 1e-3 * x, 1e-3 * y)
+        if kept is None:
+            return _dark()
+        difference, shear = kept
+    else:
+        uneven = settings.jet_unevenness_pct / 100
+        seen = _lattice(quench_of(settings), uneven, state.blown.column.time)
+        # The outermost elements' middles are drawn at the edge.
+        x, y = seen.x / seen.x[-1] * half_x, seen.y / seen.y[-1] * half_y
+        difference, shear = seen.xx - seen.yy, 2 * seen.xy
     scale = 1e9 * material(settings.glass).stress_optic * 1e-3 * settings.thickness_mm
     return RetardationMap(
-        (scale * (seen.xx - seen.yy)).astype(np.float32),
-        (2 * scale * seen.xy).astype(np.float32),
-        seen.y / seen.y[-1],
-        seen.x / seen.x[-1] * WIDTH_MM / 2,
-        np.full(seen.x.size, HEIGHT_MM / 2),
+        (scale * difference).astype(np.float32),
+        (scale * shear).astype(np.float32),
+        y / half_y,
+        x,
+        np.full(x.size, half_y),
         mirrored=False,
     )
 

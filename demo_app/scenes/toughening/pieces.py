@@ -6,10 +6,12 @@ import numpy as np
 
 from demo_app.physics import fragments
 from demo_app.physics.breaking import INNER_SHARE, Piece
+from demo_app.physics.cut_edges import net
 from demo_app.scenes.toughening.record import (
     FINEST_MM,
     HEIGHT_MM,
     WIDTH_MM,
+    Array,
     Settings,
     State,
     blown_piece,
@@ -34,13 +36,18 @@ def diced(settings: Settings, state: State) -> bool:
     return _side(settings, state) is not None
 
 
+def _left(settings: Settings, state: State) -> tuple[Array, Array]:
+    """Places (m) and stress (Pa) through what the wheel has left of the blown plate."""
+    ready, ground = quench_of(settings), ground_of(settings, state)
+    if ground is None:
+        return ready.wall.point_z, state.blown.column.stress
+    return ground.z, ground.stress
+
+
 def _side(settings: Settings, state: State) -> float | None:
     """Side of the dice, m; None if the plate holds too little energy for at least four."""
-    ready, column = quench_of(settings), state.blown.column
-    ground = ground_of(settings, state)
-    z, stress = (ready.wall.point_z, column.stress) if ground is None else (ground.z, ground.stress)
-    energy = fragments.held(ready.material, z, stress)
-    side = fragments.die_side(ready.material, float(z[-1] - z[0]), energy)
+    glass, (z, stress) = quench_of(settings).material, _left(settings, state)
+    side = fragments.die_side(glass, float(z[-1] - z[0]), fragments.held(glass, z, stress))
     return side if side is not None and side < 0.5e-3 * HEIGHT_MM else None
 
 
@@ -76,3 +83,24 @@ def _star(length: float) -> fragments.Cells:
 def _strips(side: float | None) -> fragments.Cells:
     width = 1e-3 * WIDTH_MM
     return fragments.strips(width, 1e-3 * HEIGHT_MM, INNER_SHARE * width, side)
+
+
+def net_in_dice(settings: Settings, state: State, x: Array, y: Array) -> tuple[Array, Array] | None:
+    """Stress ``xx - yy`` and ``2 xy`` (Pa) that the broken plate's dice keep; None: no dice.
+
+    `x` and `y` are places on the plate, m.
+    """
+    side = _side(settings, state)
+    if state.broke_s is None or side is None:
+        return None
+    z, stress = _left(settings, state)
+    drawn = max(side, 1e-3 * FINEST_MM)
+    both = _net(drawn, x.tobytes(), y.tobytes(), float(z[-1] - z[0]))
+    pull = float(stress.max())
+    return pull * both[0], pull * both[1]
+
+
+@functools.lru_cache(maxsize=4)
+def _net(side: float, x: bytes, y: bytes, thickness: float) -> tuple[Array, Array]:
+    seeds = fragments.dice_seeds(1e-3 * WIDTH_MM, 1e-3 * HEIGHT_MM, side)
+    return net(seeds, np.frombuffer(x), np.frombuffer(y), thickness)
