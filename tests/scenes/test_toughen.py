@@ -101,7 +101,7 @@ def test_broken_glass_keeps_a_faint_net_of_light():
         for pair in ((whole_settings, whole), (chosen, broken))
     )
     assert 30 < np.percentile(after, 99) < 200
-    assert np.median(after) < 30
+    assert np.median(after) < 45
     assert after.max() < before.max()
     # Only the blown plate's: plain shards hold nothing.
     assert not TOUGHEN.view(chosen, broken).stage.pieces[1].map.v1.any()
