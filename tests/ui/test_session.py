@@ -264,7 +264,7 @@ def test_slow_replay_of_the_break(session, settle, qtbot):
     assert broke == pytest.approx(10.0, abs=0.051)
     session.set_speed(5.0)
     session.replay_break()
-    assert session.playing
+    qtbot.waitUntil(lambda: session.playing)  # once its first picture has come
     assert session.speed == SLOWEST
     qtbot.waitUntil(lambda: session.time_s < broke)
     qtbot.waitUntil(lambda: not session.playing, timeout=10000)
