@@ -18,7 +18,7 @@ from demo_app.physics.revolve.mesh import WallMesh
 from demo_app.physics.revolve.profile import bottle
 from demo_app.physics.revolve.surroundings import Firing
 from demo_app.physics.revolve.verdict import Bottle, bottle_of, break_probability
-from demo_app.scenes.scene import Action, Mark, Message, Reading, Scene, Section, View
+from demo_app.scenes.scene import Action, Mark, Message, Reading, Scene, Seam, Section, View
 from demo_app.scenes.settings import change, choice, flag, number
 
 Array = NDArray[np.float64]
@@ -340,15 +340,17 @@ def _section(ready: Bottle, state: State) -> Section:
     columns = slice(int(window.argmax()), int(mesh.s.size - window[::-1].argmax()))
     moved = glass.displacement.reshape(*mesh.r.shape, 2)[columns]
     sideways = moved[..., 1] - moved[..., 1].mean()
-    seams: tuple[int, ...] = ()
+    seams: tuple[Seam, ...] = ()
     crack = state.moment.crack
-    if crack is not None and mesh.split is not None:
-        seam = mesh.split - columns.start
-        seams = (seam,)
+    split = mesh.split or 0
+    if crack is not None and columns.start < split < columns.stop:
+        first = split - columns.start
+        seams = (Seam(first, int((mesh.depth < piece.tied_below).sum())),)
         if crack.parted_s is not None:
-            sideways = moved[..., 1] * 1.0
-            sideways[:seam] -= sideways[:seam].mean()
-            sideways[seam:] -= sideways[seam:].mean()
+            # Loose pieces may be anywhere: they are shown where they just touch.
+            overlap = float((sideways[first - 1] - sideways[first]).max())
+            sideways[first:] += overlap
+            sideways -= sideways.mean()
     return Section(
         (1e3 * mesh.z[columns] - ring).T,
         1e3 * mesh.r[columns].T,

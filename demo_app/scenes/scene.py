@@ -71,6 +71,23 @@ class Mark:
 
 
 @dataclass(frozen=True)
+class Seam:
+    """Where a crack runs in a section, from the first row of nodes inwards.
+
+    Parameters
+    ----------
+    column : int
+        First column of nodes beyond the crack: its faces are the columns ``column - 1`` and
+        ``column``.
+    rows : int
+        How many rows of nodes have parted; the next row is the crack's tip.
+    """
+
+    column: int
+    rows: int
+
+
+@dataclass(frozen=True)
 class Section:
     """A cut through the wall, on a grid of nodes that move with the glass.
 
@@ -88,9 +105,8 @@ class Section:
         Text id of that stress's name.
     magnified : float
         Factor by which the window shows the displacement.
-    seams : tuple of int
-        Columns whose nodes are the first beyond a crack: no face of glass is drawn between
-        column ``seam - 1`` and column ``seam``.
+    seams : tuple of Seam
+        Cracks: between their faces there is no glass.
     """
 
     x_mm: Array
@@ -101,7 +117,7 @@ class Section:
     stress_MPa: Array
     stress_id: str
     magnified: float
-    seams: tuple[int, ...] = ()
+    seams: tuple[Seam, ...] = ()
 
 
 @dataclass(frozen=True)

@@ -1,11 +1,12 @@
 """The wall's cut as pixels: where its glass lies and what it carries."""
 
+import itertools
 from dataclasses import dataclass
 
 import numpy as np
 from numpy.typing import NDArray
 
-from demo_app.scenes.scene import Section
+from demo_app.scenes.scene import Seam, Section
 
 Array = NDArray[np.float64]
 STRETCHES = (1, 2, 3, 5, 10, 20)
@@ -55,7 +56,7 @@ def place(section: Section, width: float, height: float) -> Drawn:
 
 
 def shade(
-    drawn: Drawn, values: Array, seams: tuple[int, ...], width: int, height: int
+    drawn: Drawn, values: Array, seams: tuple[Seam, ...], width: int, height: int
 ) -> tuple[Array, NDArray[np.bool_]]:
     """Values at each pixel of a box, and where there is glass.
 
@@ -75,12 +76,11 @@ def shade(
     rows = xs.shape[0]
     y = np.stack([np.interp(px, xs[r], ys[r]) for r in range(rows)])
     v = np.stack([np.interp(px, xs[r], vs[r]) for r in range(rows)])
+    inside = (px >= xs[:, 0].mean()) & (px <= xs[:, -1].mean())
+    cracks = [_faces(seam, xs, mirrored=order.step is not None) for seam in seams]
     if y[0].mean() > y[-1].mean():
         y, v = y[::-1], v[::-1]
-    inside = (px >= xs[:, 0].mean()) & (px <= xs[:, -1].mean())
-    for seam in seams:
-        place_of = seam if order.step is None else xs.shape[1] - seam
-        inside &= ~((px > xs[:, place_of - 1].mean()) & (px < xs[:, place_of].mean()))
+        cracks = [(left[::-1], right[::-1]) for left, right in cracks]
     out = np.zeros((height, width))
     glass = np.zeros((height, width), dtype=bool)
     top = int(np.clip(np.floor(y[0].min()), 0, height))
@@ -90,9 +90,49 @@ def shade(
         gap = np.maximum(y[r + 1] - y[r], 1e-9)
         share = (py - y[r]) / gap
         here = (share >= 0) & (share < 1) & inside
+        for faces in cracks:
+            left, right = (f[r] + share * (f[r + 1] - f[r]) for f in faces)
+            here &= (px <= left) | (px >= right)
         out[top:bottom][here] = (v[r] + share * (v[r + 1] - v[r]))[here]
         glass[top:bottom] |= here
     return out, glass
+
+
+def _faces(seam: Seam, xs: Array, *, mirrored: bool) -> tuple[Array, Array]:
+    """Where a crack's two faces stand in each row, pixels; they meet where it has not come yet."""
+    column = xs.shape[1] - seam.column if mirrored else seam.column
+    left, right = xs[:, column - 1], xs[:, column]
+    return left, np.where(np.arange(len(xs)) < seam.rows, right, left)
+
+
+def edges(drawn: Drawn, seams: tuple[Seam, ...]) -> list[Array]:
+    """Outline of each piece in pixels, each of shape (points, 2); a crack in it is a notch.
+
+    Parameters
+    ----------
+    drawn : Drawn
+        The nodes.
+    seams : tuple of Seam
+        A crack through all rows parts two pieces; any other ends at its tip.
+    """
+    rows, columns = drawn.x.shape
+    parting = [seam.column for seam in seams if seam.rows >= rows]
+    found = []
+    for first, beyond in itertools.pairwise((0, *sorted(parting), columns)):
+        notches = {seam.column: seam.rows for seam in seams if first < seam.column < beyond}
+        around = []
+        for column in range(first, beyond):
+            deep = notches.get(column, 0)
+            if deep:
+                around += [(row, column - 1) for row in range(1, deep + 1)]
+                around += [(row, column) for row in range(deep, 0, -1)]
+            around.append((0, column))
+        around += [(row, beyond - 1) for row in range(1, rows)]
+        around += [(rows - 1, column) for column in range(beyond - 2, first - 1, -1)]
+        around += [(row, first) for row in range(rows - 2, 0, -1)]
+        places = tuple(np.array(around).T)
+        found.append(np.stack([drawn.x[places], drawn.y[places]], axis=1))
+    return found
 
 
 def ramp(stops: tuple[str, ...], count: int = 256) -> NDArray[np.uint8]:

@@ -1,16 +1,14 @@
 """The cut through the wall: bulging, hot or cold, pulled or squeezed."""
 
-import itertools
-
 import numpy as np
 from PySide6.QtCore import QElapsedTimer, QPointF, QRectF, QSize, Qt, QTimer
-from PySide6.QtGui import QColor, QImage, QPainter, QPainterPath, QPaintEvent, QPen
+from PySide6.QtGui import QColor, QImage, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
-from demo_app.scenes.scene import Section
+from demo_app.scenes.scene import Seam, Section
 from demo_app.ui import theme, words
 from demo_app.ui.marks import arrows, fitted, plate, plate_size
-from demo_app.ui.section_picture import Drawn, coloured, place, ramp, round_up, shade
+from demo_app.ui.section_picture import Drawn, coloured, edges, place, ramp, round_up, shade
 
 REDRAW_MS = 60
 SHADES = {
@@ -140,26 +138,11 @@ class SectionView(QWidget):
         limit = self._limits[self._mode]
         return (-limit, limit) if self._mode == "stress" else (min(ROOM_C, limit / 2), limit)
 
-    def _paint_edges(self, painter: QPainter, drawn: Drawn, seams: tuple[int, ...]) -> None:
+    def _paint_edges(self, painter: QPainter, drawn: Drawn, seams: tuple[Seam, ...]) -> None:
         painter.setPen(QPen(QColor(theme.INK), 1.4))
         painter.setBrush(Qt.BrushStyle.NoBrush)
-        columns = (0, *sorted(seams), drawn.x.shape[1])
-        for first, beyond in itertools.pairwise(columns):
-            if beyond <= first:
-                continue
-            x, y = drawn.x[:, first:beyond], drawn.y[:, first:beyond]
-            around = np.concatenate(
-                [
-                    np.stack([x[0], y[0]], 1),
-                    np.stack([x[1:, -1], y[1:, -1]], 1),
-                    np.stack([x[-1, -2::-1], y[-1, -2::-1]], 1),
-                    np.stack([x[-2:0:-1, 0], y[-2:0:-1, 0]], 1),
-                ]
-            )
-            path = QPainterPath()
-            path.addPolygon([QPointF(a, b) for a, b in around])
-            path.closeSubpath()
-            painter.drawPath(path)
+        for around in edges(drawn, seams):
+            painter.drawPolygon([QPointF(x, y) for x, y in around])
 
     def _paint_words(
         self, painter: QPainter, drawn: Drawn, values: np.ndarray, room: QRectF

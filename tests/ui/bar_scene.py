@@ -9,7 +9,7 @@ from dataclasses import dataclass, replace
 import numpy as np
 
 from demo_app.optics.retardation import Placed, RetardationMap, Stage
-from demo_app.scenes.scene import Action, Mark, Message, Reading, Scene, Section, View
+from demo_app.scenes.scene import Action, Mark, Message, Reading, Scene, Seam, Section, View
 from demo_app.scenes.settings import change, choice, flag, number
 
 STEP_S = 0.05
@@ -111,7 +111,7 @@ def view(settings: BarSettings, state: BarState) -> View:
         stress,
         "bending",
         5.0,
-        seams=() if whole else (20,),
+        seams=() if whole else (Seam(20, rows.size),),
     )
     marks: tuple[Mark, ...] = (
         Mark("ring", 0, half, length * 0.4),
