@@ -1,0 +1,1 @@
+"""Parts of the scene `push-pull`: its settings, its pieces, what is seen, what is said."""
