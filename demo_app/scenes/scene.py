@@ -54,7 +54,7 @@ class Mark:
     ----------
     kind : str
         "drop", "flame", "score", "ring", "crack", "squeeze" (arrows towards each other),
-        "pull" (arrows apart).
+        "pull" (arrows apart), "touch" (a soft ring where something warm touches).
     x_mm, y_mm : float
         Where.
     size_mm : float
@@ -147,6 +147,15 @@ class Curve:
 
 
 @dataclass(frozen=True)
+class Handle:
+    """A point of a chart that a person may drag; see `Scene.drag`. In the axes' units."""
+
+    id: str
+    x: float
+    y: float
+
+
+@dataclass(frozen=True)
 class Chart:
     """A chart of this instant, shown in place of the traces over time.
 
@@ -160,6 +169,8 @@ class Chart:
         At most four.
     levels : tuple of (str, float)
         Horizontal lines with the text ids of their names (strain point, a limit).
+    handles : tuple of Handle
+        Points that may be dragged.
     """
 
     x_id: str
@@ -168,6 +179,7 @@ class Chart:
     y_unit: str
     curves: tuple[Curve, ...]
     levels: tuple[tuple[str, float], ...] = ()
+    handles: tuple[Handle, ...] = ()
 
 
 @dataclass(frozen=True)
@@ -188,6 +200,11 @@ class Action:
     id: str
     label: str
     apply: Callable[[Any, Any], Any]
+
+
+def real_speed(_settings: Any, _state: Any) -> float:
+    """The pace of a story that takes as long as it really does."""
+    return 1.0
 
 
 @dataclass(frozen=True)
@@ -228,6 +245,16 @@ class Scene:
     point : callable or None
         ``point(settings, state, place) -> state``: a finger or the mouse is at ``place`` (x, y) on
         the stage, mm, or was lifted (None). It stays there until the next call.
+    reach_mm : callable or None
+        ``reach_mm(settings) -> float``: diameter of what a finger touches, for the ring that
+        follows it. Only with `point`.
+    drag : callable or None
+        ``drag(settings, state, handle_id, x, y) -> settings``: a handle of the chart was dragged
+        to (x, y), in the chart's units. What cannot be is moved to the nearest that can: a
+        drag is never an error.
+    pace : callable
+        ``pace(settings, state) -> float``: model seconds per second that suit this part of the
+        story, for as long as no person has chosen a speed. A few round numbers.
     """
 
     id: str
@@ -245,3 +272,6 @@ class Scene:
     say: Callable[[Any, Any], Message]
     actions: tuple[Action, ...] = ()
     point: Callable[[Any, Any, tuple[float, float] | None], Any] | None = None
+    reach_mm: Callable[[Any], float] | None = None
+    drag: Callable[[Any, Any, str, float, float], Any] | None = None
+    pace: Callable[[Any, Any], float] = real_speed
