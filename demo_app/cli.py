@@ -231,21 +231,22 @@ def _solve(words: argparse.Namespace) -> int:
 
 
 def _picture(words: argparse.Namespace) -> int:
-    from demo_app.content.atomic import check_place
-    from demo_app.content.pictures import arranged, check_name, draw, save
+    from demo_app.base.atomic import check_place
+    from demo_app.content.pictures import arranged, check_name, draw
     from demo_app.content.words import parse_size
+    from demo_app.optics.png import save_png
     from demo_app.scenes.run import state_at
 
     scene, settings, at_s = _prepared(words)
     size, out, instrument = parse_size(words.size), check_name(Path(words.out)), arranged(words)
     check_place(out)
     state = state_at(scene, settings, at_s)
-    save(out, draw(scene.view(settings, state).stage, size, instrument))
+    save_png(out, draw(scene.view(settings, state).stage, size, instrument))
     return 0
 
 
 def _sweep(words: argparse.Namespace) -> int:
-    from demo_app.content.atomic import check_place, write_text
+    from demo_app.base.atomic import check_place, write_text
     from demo_app.content.sweep import parse_vary, points, table
     from demo_app.content.words import parse_instant, parse_sets
     from demo_app.scenes.catalogue import scene

@@ -1,1 +1,1 @@
-"""What every layer may use: errors and the place of files."""
+"""What every layer may use: errors, the place of files, and how files are written."""

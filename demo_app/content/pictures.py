@@ -1,4 +1,4 @@
-"""Pictures in files: a stage between the polarizers, drawn and saved."""
+"""Pictures as the command line asks for them: a stage between the polarizers."""
 
 from pathlib import Path
 from typing import Any
@@ -7,16 +7,12 @@ import numpy as np
 from numpy.typing import NDArray
 
 from demo_app.base.errors import InputError
-from demo_app.content.atomic import write_whole
 from demo_app.content.words import parse_number
-from demo_app.optics.instrument import GAIN_RANGE, Instrument
+from demo_app.optics.instrument import GAIN_RANGE, TINT_PLATE_NM, Instrument
 from demo_app.optics.picture import colour
-from demo_app.optics.png import save_png
 from demo_app.optics.retardation import Stage
 
 FULL_HD = (1920, 1080)
-TINT_PLATE_NM = 565.0
-"""Retardation of the usual tint plate, nm (common practice)."""
 
 
 def arranged(words: Any) -> Instrument:
@@ -69,8 +65,3 @@ def draw(
         Shape (height, width, 4), as `demo_app.optics.picture.colour` returns it.
     """
     return colour(stage, instrument or Instrument(), *size)
-
-
-def save(path: Path, picture: NDArray[np.uint8]) -> None:
-    """Write a picture as PNG, whole or not at all; `InputError` if that cannot be."""
-    write_whole(path, lambda part: save_png(part, picture))

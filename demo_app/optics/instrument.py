@@ -32,6 +32,9 @@ Array = NDArray[np.float64]
 QUARTER_WAVE_NM = 140.0
 """Retardation of a quarter-wave film, nm."""
 
+TINT_PLATE_NM = 565.0
+"""Retardation of the usual tint plate, nm (common practice)."""
+
 GAIN_RANGE = (1.0, 50.0)
 """How many times the light may be multiplied for a faint picture."""
 
@@ -52,7 +55,7 @@ class Instrument:
     quarter_wave : bool
         Whether the two quarter-wave plates are in (circular polariscope).
     tint_plate_nm : float
-        Retardation of the tint plate, nm; 0 for none, commonly 565.
+        Retardation of the tint plate, nm; 0 for none, else mostly `TINT_PLATE_NM`.
     exposure : float
         Linear light of the open field between parallel polarizers; below one, so that pure
         colours fit into the screen's gamut.

@@ -1,6 +1,5 @@
 """Writing a picture as PNG, whole or not at all."""
 
-import os
 import struct
 import zlib
 from pathlib import Path
@@ -8,18 +7,15 @@ from pathlib import Path
 import numpy as np
 from numpy.typing import NDArray
 
-from demo_app.base.errors import InputError
+from demo_app.base.atomic import write_bytes
 
 
-def save_png(path: str | Path, picture: NDArray[np.uint8]) -> None:
+def save_png(path: Path, picture: NDArray[np.uint8]) -> None:
     """Save a picture as an 8-bit RGB file marked sRGB.
-
-    It is written beside its place first and then moved there, so that a full disk or a power cut
-    leaves the old file or none, never half a file.
 
     Parameters
     ----------
-    path : str or pathlib.Path
+    path : pathlib.Path
         Where to; an existing file is replaced.
     picture : numpy.ndarray
         Shape (height, width, 4), uint8, in the order blue, green, red, alpha, as of
@@ -30,35 +26,7 @@ def save_png(path: str | Path, picture: NDArray[np.uint8]) -> None:
     InputError
         If the folder is missing or the file cannot be written there.
     """
-    place = Path(path)
-    if not place.parent.is_dir():
-        raise InputError(
-            f"the folder {place.parent} is missing",
-            place=str(path),
-            remedy="make it or write a path in a folder that is there",
-        )
-    if place.is_dir():
-        raise InputError("this is a folder", place=str(path), remedy="write a file name after it")
-    try:
-        _write_whole(place, _png(picture))
-    except OSError as error:
-        raise InputError(
-            f"cannot be written ({error.strerror or error})",
-            place=str(path),
-            remedy="choose a folder that you may write to, with room left",
-        ) from None
-
-
-def _write_whole(place: Path, content: bytes) -> None:
-    part = place.with_name(f".{place.name}.{os.getpid()}.part")
-    try:
-        with part.open("xb") as file:
-            file.write(content)
-            file.flush()
-            os.fsync(file.fileno())
-        os.replace(part, place)
-    finally:
-        part.unlink(missing_ok=True)
+    write_bytes(path, _png(picture))
 
 
 def _png(picture: NDArray[np.uint8]) -> bytes:

@@ -5,7 +5,7 @@ from typing import Any
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
-from demo_app.optics.instrument import GAIN_RANGE
+from demo_app.optics.instrument import GAIN_RANGE, TINT_PLATE_NM
 from demo_app.optics.light_data import LAMPS
 from demo_app.scenes.settings import Setting
 from demo_app.ui import words
@@ -13,7 +13,6 @@ from demo_app.ui.chart_view import groups
 from demo_app.ui.fields import ChoiceControl, Control, control_for
 from demo_app.ui.playing import Session
 
-TINT_PLATE_NM = 565.0
 MODES = ("temperature", "stress")
 
 

@@ -3,6 +3,7 @@
 from pathlib import Path
 
 from demo_app.base.errors import InputError
+from demo_app.optics.png import save_png
 from demo_app.ui import words
 from demo_app.ui.request import Frame
 
@@ -15,8 +16,6 @@ def save_picture(scene_id: str, frame: Frame, folder: str) -> str:
     str
         One line that says where it is, or why it could not be saved.
     """
-    from demo_app.content.pictures import save
-
     stem = f"lehrlight-{scene_id}-{frame.time_s:.2f}s"
     try:
         place = Path(folder)
@@ -26,7 +25,7 @@ def save_picture(scene_id: str, frame: Frame, folder: str) -> str:
         while path.exists():
             count += 1
             path = place / f"{stem}-{count}.png"
-        save(path, frame.pixels)
+        save_png(path, frame.pixels)
     except InputError as error:
         return words.text("unsaved", problem=f"{error.problem}; {error.remedy}")
     except OSError as error:

@@ -3,7 +3,7 @@
 import contextlib
 import os
 import secrets
-from collections.abc import Callable, Iterator
+from collections.abc import Iterator
 from pathlib import Path
 
 from demo_app.base.errors import InputError
@@ -45,15 +45,15 @@ def check_place(path: Path) -> Path:
     return target
 
 
-def write_whole(path: Path, write: Callable[[Path], None]) -> None:
+def write_bytes(path: Path, content: bytes) -> None:
     """Write a file so that `path` holds the old content or all of the new, never a part.
 
     Parameters
     ----------
     path : pathlib.Path
         Where the file shall be.
-    write : callable
-        ``write(path)`` writes the content to the path that it is given, which ends as `path` does.
+    content : bytes
+        All of it.
 
     Raises
     ------
@@ -64,19 +64,19 @@ def write_whole(path: Path, write: Callable[[Path], None]) -> None:
     part = _beside(target)
     try:
         with _telling(path):
-            write(part)
+            with part.open("xb") as file:
+                file.write(content)
+                file.flush()
+                # On the disk before it takes the old file's place, should the power fail.
+                os.fsync(file.fileno())
             os.replace(part, target)
     finally:
         part.unlink(missing_ok=True)
 
 
 def write_text(path: Path, text: str) -> None:
-    """Write `text` in UTF-8 with plain line ends, whole or not at all."""
-
-    def write(part: Path) -> None:
-        part.write_text(text, encoding="utf-8", newline="\n")
-
-    write_whole(path, write)
+    """Write `text` in UTF-8 with its line ends as they are, whole or not at all."""
+    write_bytes(path, text.encode("utf-8"))
 
 
 def make_folder(path: Path) -> None:
