@@ -15,7 +15,7 @@ from demo_app.optics.retardation import Placed, RetardationMap, Stage
 from demo_app.physics.column.wall import Wall
 from demo_app.physics.heat import ZERO_C
 from demo_app.physics.stepped import Piece, PieceState, mean_stress
-from demo_app.scenes.scene import Mark, Section
+from demo_app.scenes.scene import Mark, Seam, Section
 
 Array = NDArray[np.float64]
 
@@ -108,7 +108,7 @@ def section(what: Piece, state: PieceState) -> Section:
         np.stack(stress, axis=1),
         "along_joint" if what.joined else "in_plane",
         1.0,
-        (2,) if len(what.walls) > 1 and not what.joined else (),
+        (Seam(2, y[0].size),) if len(what.walls) > 1 and not what.joined else (),
     )
 
 
