@@ -104,8 +104,8 @@ def style_sheet(sizes: Sizes) -> str:
     QPushButton, QComboBox, QDoubleSpinBox, QToolButton {{
         min-height: {touch - 4}px; border: 2px solid {RAISED}; border-radius: 8px;
         background: {RAISED}; padding: 0 {sizes.gap}px; }}
-    QDoubleSpinBox {{ padding: 0; min-width: {round(sizes.panel * 7.2)}px;
-        max-width: {round(sizes.panel * 7.2)}px; }}
+    QDoubleSpinBox {{ padding: 0; min-width: {round(sizes.panel * 8)}px;
+        max-width: {round(sizes.panel * 8)}px; }}
     QDoubleSpinBox::up-button, QDoubleSpinBox::down-button {{
         subcontrol-origin: border; width: 0; border: 0; }}
     QPushButton:hover, QComboBox:hover {{ background: #303a44; }}

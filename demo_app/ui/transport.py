@@ -23,6 +23,8 @@ SPEEDS = (
     *(1.0, 2.0, 5.0, 10.0, 20.0, 50.0, 100.0, 200.0, 500.0, 1000.0),
 )
 SCRUB_TICKS = 2000
+ABREAST = 2
+"""The scene's own buttons in one row."""
 
 
 def button(name: str, parent: QWidget, *, sign: str = "", said: bool = True) -> QPushButton:
@@ -96,7 +98,7 @@ class Transport(QWidget):
         self.time_label = QLabel(self)
         self.speed_label = QLabel(self)
         self.speed_label.setWordWrap(True)
-        self._actions = QHBoxLayout()
+        self._actions = QGridLayout()
         self._buttons: list[ActionButton] = []
         self._lay_out()
         self.play.clicked.connect(self._toggle)
@@ -129,6 +131,8 @@ class Transport(QWidget):
             wide.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
             last.addWidget(wide, 1)
         self._actions.setSpacing(6)
+        for column in range(ABREAST):
+            self._actions.setColumnStretch(column, 1)
         box = QVBoxLayout(self)
         box.setContentsMargins(0, 0, 0, 0)
         box.setSpacing(6)
@@ -147,9 +151,11 @@ class Transport(QWidget):
             old.deleteLater()
         self._session = session
         self._buttons = [ActionButton(action, self) for action in session.scene.actions]
-        for new in self._buttons:
+        for place, new in enumerate(self._buttons):
             new.asked.connect(session.act)
-            self._actions.addWidget(new)
+            row, column = divmod(place, ABREAST)
+            last = place == len(self._buttons) - 1
+            self._actions.addWidget(new, row, column, 1, ABREAST - column if last else 1)
         session.changed.connect(self.refresh)
         session.framed.connect(self._show_time)
         self.refresh()

@@ -11,6 +11,7 @@ from PySide6.QtGui import QFontMetrics, QPointingDevice
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QAbstractButton, QComboBox, QLabel
 
+from demo_app.scenes import catalogue
 from demo_app.scenes.scene import Chart, Curve, Outline
 from demo_app.shells.present import PresentWindow
 from demo_app.shells.start import DOORS, StartWindow
@@ -316,6 +317,37 @@ def scroll_to(window, page):
     window.controls.pages.setCurrentIndex(page)
 
 
+def cut_words(window):
+    """Words on the window's pages that do not fit where they stand."""
+    cut = []
+    for page in range(window.controls.pages.count()):
+        scroll_to(window, page)
+        QTest.qWait(20)
+        for label in window.findChildren(QLabel):
+            if label.isVisible() and label.text() and label.textFormat() != Qt.TextFormat.RichText:
+                cut += [] if fits(label) else [label.text()]
+        for button in window.findChildren(QAbstractButton):
+            if button.isVisible() and button.text():
+                cut += longer(button, button.text(), button.width() - 4)
+        for combo in window.findChildren(QComboBox):
+            if combo.isVisible():
+                for index in range(combo.count()):
+                    cut += longer(combo, combo.itemText(index), combo.width() - 30)
+        for control in window.controls.controls.values():
+            if control.isVisible() and hasattr(control, "box"):
+                for value in (control.setting.low, control.setting.high):
+                    said = control.box.textFromValue(value) + control.box.suffix()
+                    cut += longer(control.box, said, control.box.width() - 20)
+    tabs = window.controls.pages.tabBar()
+    for index in range(tabs.count()):
+        cut += longer(tabs, tabs.tabText(index), tabs.tabRect(index).width())
+    return cut
+
+
+def longer(widget, said, room):
+    return [said] if QFontMetrics(widget.font()).horizontalAdvance(said) > room else []
+
+
 @pytest.mark.parametrize("size", [(1280, 720), (1920, 1080)])
 def test_no_words_are_cut(window, qtbot, settle, size):
     window.resize(*size)
@@ -325,37 +357,25 @@ def test_no_words_are_cut(window, qtbot, settle, size):
     qtbot.waitUntil(lambda: window.stage.chart.ready)
     session.set_light(gain=4.0)
     settle(session)
-    for page in range(window.controls.pages.count()):
-        scroll_to(window, page)
-        qtbot.wait(20)
-        for label in window.findChildren(QLabel):
-            if label.isVisible() and label.text() and label.textFormat() != Qt.TextFormat.RichText:
-                assert fits(label), label.text()
-        for button in window.findChildren(QAbstractButton):
-            if button.isVisible() and button.text():
-                needed = QFontMetrics(button.font()).horizontalAdvance(button.text())
-                assert needed <= button.width() - 4, button.text()
-        for combo in window.findChildren(QComboBox):
-            if combo.isVisible():
-                needed = combo.fontMetrics().horizontalAdvance(combo.currentText())
-                assert needed <= combo.width() - 30
-        for control in window.controls.controls.values():
-            if control.isVisible() and hasattr(control, "box"):
-                low, high = control.setting.low, control.setting.high
-                for value in (low, high):
-                    said = control.box.textFromValue(value) + control.box.suffix()
-                    needed = control.box.fontMetrics().horizontalAdvance(said)
-                    assert needed <= control.box.width() - 20, said
-    tabs = window.controls.pages.tabBar()
-    for index in range(tabs.count()):
-        needed = tabs.fontMetrics().horizontalAdvance(tabs.tabText(index))
-        assert needed <= tabs.tabRect(index).width()
+    assert cut_words(window) == []
     section = window.stage.section
     font = section.font()
     font.setPixelSize(theme.Sizes.of(size[1]).stage)
     assert QFontMetrics(font).horizontalAdvance(section.words()) <= section.width()
     assert window.width() == size[0]
     assert window.stage.picture.height() >= 0.45 * size[1]
+
+
+@pytest.mark.parametrize("name", catalogue.ids())
+def test_no_words_of_a_scene_are_cut(app, qtbot, settle, name):
+    made = PresentWindow([catalogue.load(name)], name)
+    qtbot.addWidget(made)
+    made.resize(1280, 720)
+    made.show()
+    settle(made.session)
+    assert cut_words(made) == []
+    assert (made.width(), made.height()) == (1280, 720)
+    made.close()
 
 
 def fits(label):
