@@ -209,9 +209,18 @@ class MarkPainter:
                 min(max(at.x(), box.left()), box.right()), box.bottom() if up else box.top()
             )
             self._painter.setPen(QPen(QColor(theme.DIM), 1.5))
-            self._painter.drawLine(edge, at)
+            self._painter.drawLine(edge, self._foot(mark, at, box))
         self._taken.append(box)
         return box, said, colour
+
+    def _foot(self, mark: Mark, at: QPointF, box: QRectF) -> QPointF:
+        """Where a leader line ends: at the place, or at the near end of the ring's bracket."""
+        if mark.kind != "ring":
+            return at
+        up = -1.0 if mark.y_mm >= self._field.centre_mm[1] else 1.0
+        side = 1.0 if box.center().x() > at.x() else -1.0
+        half = max(self._field.length(mark.size_mm) / 2, 2)
+        return at + QPointF(side * half, up * self._size * 0.5)
 
     def _beside(self, mark: Mark, at: QPointF, width: float, height: float) -> QRectF:
         """Box beside a pair of arrows: right, left, or a line higher or lower."""
@@ -240,6 +249,10 @@ class MarkPainter:
             up, away = -1.0, max(2.6 * size, length * 3.2 + 0.8 * size)
         first = QRectF(at.x() - width / 2, at.y() + up * away - height / 2, width, height)
         room = QRectF(4, 4, self._field.width - 8, self._field.height - 8)
+        if mark.kind == "flame" and first.bottom() > room.bottom():
+            # No room below it: beside it.
+            burner = max(length, 0.9 * size)
+            first.moveTopLeft(at + QPointF(0.5 * burner + 0.6 * size, 0.95 * burner - height / 2))
         for row in range(4):
             for aside in (0.0, -0.6, 0.6, -1.2, 1.2, -1.8, 1.8, -2.4, 2.4):
                 box = first.translated(aside * width, row * up * height * 1.1)
