@@ -8,6 +8,10 @@ import numpy as np
 from demo_app.base.errors import InputError
 from demo_app.physics.heat import ROOM, ZERO_C
 
+_INSTANT = 1e-6
+"""What is shorter than this is over, s: a later point would not differ from now in floating
+point, and a step to it would have no length."""
+
 
 @dataclass(frozen=True)
 class Programme:
@@ -163,7 +167,7 @@ def ahead(told: Schedule, now: Oven) -> Programme:
     times, temperatures = [0.0], [now.temperature]
 
     def go(seconds: float, temperature: float) -> None:
-        if seconds > 0:
+        if seconds > _INSTANT:
             times.append(times[-1] + seconds)
             temperatures.append(temperature)
 
@@ -179,7 +183,8 @@ def ahead(told: Schedule, now: Oven) -> Programme:
 
 def over(told: Schedule, now: Oven) -> bool:
     """Whether the oven has done all that it is told, and stays as it is."""
-    return now.cooling and now.temperature <= min(told.slow_to, told.end)
+    rest = (now.temperature - min(told.slow_to, told.end)) / max(told.slow, told.fast)
+    return now.cooling and rest <= _INSTANT
 
 
 def later(told: Schedule, now: Oven, seconds: float) -> Oven:

@@ -12,8 +12,8 @@ from demo_app.physics.heat import ROOM, ZERO_C
 from demo_app.physics.material_files import material
 from demo_app.physics.oven import Oven, Programme
 from demo_app.physics.stepped import mean_stress
-from demo_app.scenes.cooling_parts import charts, picture
-from demo_app.scenes.cooling_parts.picture import Look
+from demo_app.scenes.cooling_parts import charts, picture, programme
+from demo_app.scenes.cooling_parts.pace import pace as pace_of
 from demo_app.scenes.cooling_parts.settings import (
     Settings,
     limit_of,
@@ -23,7 +23,7 @@ from demo_app.scenes.cooling_parts.settings import (
 )
 from demo_app.scenes.cooling_parts.state import State, acceptable
 from demo_app.scenes.cooling_parts.words import TEXTS, say
-from demo_app.scenes.scene import Action, Reading, Scene, View
+from demo_app.scenes.scene import Action, Handle, Reading, Scene, View
 from demo_app.scenes.settings import change
 
 READINGS = (
@@ -67,17 +67,18 @@ def start(settings: Settings) -> State:
 
 def advance(settings: Settings, state: State) -> State:
     """One step later. Changed orders go on from the present temperatures."""
+    state = _begun(settings, state)
     glass, what, told = material(settings.glass), piece_of(settings), told_of(settings)
     now = state.time_s
     moved = state.moved_s if settings.way == state.way else now
     turned = state.turned_s if told == state.told else now
-    programme = oven.ahead(told, state.oven)
+    coming = oven.ahead(told, state.oven)
     stop, longest = float("inf"), float("inf")
     if settings.way == "oven":
         if not oven.over(told, state.oven):
-            stop = now + programme.next_point(0.0)
-        longest = firing.longest_step(programme, 0.0, now - turned, glass)
-    faces = functools.partial(_faces, settings.way, glass.emissivity, programme, now)
+            stop = now + coming.next_point(0.0)
+        longest = firing.longest_step(coming, 0.0, now - turned, glass)
+    faces = functools.partial(_faces, settings.way, glass.emissivity, coming, now)
     piece = stepped.step(what, state.piece, faces, now - moved, stop, longest=longest)
     then = oven.later(told, state.oven, piece.time - now)
     found = charts.instant(what, piece, _around(settings.way, then))
@@ -151,21 +152,43 @@ def trace(settings: Settings, state: State) -> dict[str, float]:
 
 def view(settings: Settings, state: State) -> View:
     """Picture, section, marks, and the chart with its levels."""
+    state = _begun(settings, state)
     glass, what = material(settings.glass), piece_of(settings)
-    look = Look(settings.look == "face-on", settings.path_mm, glass.stress_optic)
+    look = picture.look_of(settings)
     if settings.chart == "stress":
         allowed = 1e-6 * limit_of(settings).birefringence / abs(glass.stress_optic)
         chart = charts.stress_chart(state.history, allowed)
     else:
-        coming = oven.ahead(state.told, state.oven) if settings.way == "oven" else None
+        coming: Programme | None = None
+        handles: tuple[Handle, ...] = ()
+        if settings.way == "oven":
+            told = told_of(settings)
+            coming = oven.ahead(told, state.oven)
+            handles = programme.handles(told, state.oven, state.time_s)
         levels = (glass.annealing_point - ZERO_C, glass.strain_point - ZERO_C)
-        chart = charts.temperature_chart(state.history, levels, coming)
+        chart = charts.temperature_chart(state.history, levels, coming, handles)
     return View(
         picture.stage(what, state.piece, look),
         picture.section(what, state.piece),
         picture.marks(what, state.piece, look),
         chart=chart,
     )
+
+
+def drag(settings: Settings, state: State, name: str, x: float, y: float) -> Settings:
+    """A point of the programme dragged to `x` hours and `y` degC."""
+    begun = _begun(settings, state)
+    return programme.dragged(settings, begun.oven, begun.time_s, name, x, y)
+
+
+def pace(settings: Settings, state: State) -> float:
+    """A few hundred degrees in about half a minute, whatever time they really take."""
+    return pace_of(settings, _begun(settings, state), told_of(settings))
+
+
+def _begun(settings: Settings, state: State) -> State:
+    """`state`; before the first step, orders may still change altogether."""
+    return start(settings) if state.step == 0 else state
 
 
 def _proposed(proposal: Proposal | None) -> dict[str, float | None]:
@@ -202,16 +225,7 @@ def _take_proposal(settings: Settings, state: State) -> Settings:
             place="limit",
             remedy="choose a wider limit or a thinner piece",
         )
-    told = proposal.schedule
-    return change(
-        settings,
-        programme="own",
-        hold_C=told.hold - ZERO_C,
-        hold_min=told.hold_time / 60,
-        slow_C_per_h=3600 * told.slow,
-        slow_to_C=told.slow_to - ZERO_C,
-        fast_C_per_h=3600 * told.fast,
-    )
+    return programme.written(settings, proposal.schedule)
 
 
 SCENE = Scene(
@@ -228,9 +242,11 @@ SCENE = Scene(
     trace=trace,
     view=view,
     say=say,
+    drag=drag,
+    pace=pace,
     actions=(
         Action("take_out", "Into the air", lambda settings, _: change(settings, way="air")),
         Action("put_in", "Into the oven", lambda settings, _: change(settings, way="oven")),
-        Action("take_proposal", "Use the proposed programme", _take_proposal),
+        Action("take_proposal", "Take the proposal", _take_proposal),
     ),
 )

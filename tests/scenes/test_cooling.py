@@ -97,7 +97,7 @@ def test_the_story_of_the_air_names_where_stress_is_born():
     settings = _settings()
     said = [SCENE.say(settings, state).id for state in _all(settings)]
     assert [name for name, _ in itertools.groupby(said)] == [
-        "soft", "birth", "catching_up", "bad_optics"
+        "soft", "soft_seen", "birth", "catching_up", "bad_optics"
     ]  # fmt: skip
 
 

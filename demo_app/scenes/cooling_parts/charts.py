@@ -7,10 +7,10 @@ import numpy as np
 from demo_app.physics.heat import ZERO_C
 from demo_app.physics.oven import Programme
 from demo_app.physics.stepped import Piece, PieceState
-from demo_app.scenes.scene import Chart, Curve
+from demo_app.scenes.scene import Chart, Curve, Handle
 
 _SHORT_H = 3.0
-"""Runs up to this length are drawn in minutes."""
+"""Runs in the air up to this length are drawn in minutes; an oven's programme is in hours."""
 
 
 @dataclass(frozen=True)
@@ -51,7 +51,10 @@ def instant(what: Piece, state: PieceState, around: float) -> Instant:
 
 
 def temperature_chart(
-    history: tuple[Instant, ...], levels: tuple[float, float], coming: Programme | None
+    history: tuple[Instant, ...],
+    levels: tuple[float, float],
+    coming: Programme | None,
+    handles: tuple[Handle, ...] = (),
 ) -> Chart:
     """Outside, inside and oven over time.
 
@@ -63,9 +66,10 @@ def temperature_chart(
         Annealing and strain point, degC.
     coming : Programme or None
         What the oven is going to do, from now on; None where there is no oven.
+    handles : tuple of Handle
+        Its points, in hours.
     """
-    ends = history[-1].time + (coming.duration if coming else 0.0)
-    unit, scale = _unit(ends)
+    unit, scale = ("h", 3600.0) if coming else _unit(history[-1].time)
     time = np.array([one.time for one in history]) / scale
     curves = [
         Curve("outside", time, np.array([one.outside[0] for one in history])),
@@ -79,7 +83,7 @@ def temperature_chart(
         planned = np.array(coming.temperatures[1:]) - ZERO_C
         curves.append(Curve("oven", np.append(time, ahead / scale), np.append(oven, planned)))
     named = (("anneal", levels[0]), ("strain", levels[1]))
-    return Chart("time_h", unit, "temperature", "°C", tuple(curves), named)
+    return Chart("time_h", unit, "temperature", "°C", tuple(curves), named, handles)
 
 
 def stress_chart(history: tuple[Instant, ...], allowed: float) -> Chart:

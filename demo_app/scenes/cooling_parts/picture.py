@@ -14,7 +14,9 @@ from numpy.typing import NDArray
 from demo_app.optics.retardation import Placed, RetardationMap, Stage
 from demo_app.physics.column.wall import Wall
 from demo_app.physics.heat import ZERO_C
+from demo_app.physics.material_files import material
 from demo_app.physics.stepped import Piece, PieceState, mean_stress
+from demo_app.scenes.cooling_parts.settings import Settings
 from demo_app.scenes.scene import Mark, Seam, Section
 
 Array = NDArray[np.float64]
@@ -51,6 +53,23 @@ class Look:
     face_on: bool
     path_mm: float
     stress_optic: float
+
+
+def look_of(settings: Settings) -> Look:
+    """The way the light goes by the settings."""
+    optic = material(settings.glass).stress_optic
+    return Look(settings.look == "face-on", settings.path_mm, optic)
+
+
+def seen_nm(what: Piece, state: PieceState, look: Look) -> float:
+    """Largest retardation in the picture, nm."""
+    paths = [
+        abs(mean_stress(wall, across - part.stress)) * wall.thickness
+        if look.face_on
+        else float(np.abs(across).max()) * 1e-3 * look.path_mm
+        for wall, part, across in zip(what.walls, state.parts, state.crosswise, strict=True)
+    ]
+    return 1e9 * look.stress_optic * max(paths)
 
 
 def stage(what: Piece, state: PieceState, look: Look) -> Stage:

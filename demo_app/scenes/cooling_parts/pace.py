@@ -1,0 +1,44 @@
+"""How fast the story of the scene `cooling` is told: the same fall of temperature each second."""
+
+import numpy as np
+
+from demo_app.physics.oven import Schedule, ahead
+from demo_app.scenes.cooling_parts.settings import Settings
+from demo_app.scenes.cooling_parts.state import State
+
+_FALL = 25.0
+"""Fall of temperature in a second of the story, K."""
+_HOLD = 4.0
+"""Length of the hold in the story, s."""
+_FIRST = 5.0
+"""Pace of the first instants in the air, when there is nothing yet to tell it from."""
+_ROUND = (1, 2, 5, 10, 20, 50, 100, 200, 500, 1000)
+
+
+def pace(settings: Settings, state: State, told: Schedule) -> float:
+    """Model seconds per second."""
+    if settings.way == "oven" and not state.oven.cooling:
+        return _rounded(told.hold_time / _HOLD)
+    if settings.way == "oven":
+        coming = ahead(told, state.oven)
+        falling = -coming.rate(0.0)
+        if falling > 0:
+            return _rounded(_FALL / falling)
+    return _rounded(_FALL / _falling(state)) if state.step > 1 else _FIRST
+
+
+def _falling(state: State) -> float:
+    """Fall of the mean temperature over the last third of the time since the piece was moved, K/s.
+
+    Over a whole third, as the first instants' skin alone would be far too fast.
+    """
+    since = state.moved_s + (state.time_s - state.moved_s) * 2 / 3
+    times = [one.time for one in state.history]
+    means = [(one.inside[0] + one.outside[0]) / 2 for one in state.history]
+    before = float(np.interp(since, times, means))
+    return max(1e-6, (before - means[-1]) / max(state.time_s - since, 1e-6))
+
+
+def _rounded(pace: float) -> float:
+    """The largest of a few round numbers that is not above `pace`."""
+    return float(max((one for one in _ROUND if one <= pace), default=_ROUND[0]))
