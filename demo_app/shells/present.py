@@ -288,7 +288,7 @@ def run(scene_id: str | None, argv: Sequence[str]) -> int:
     others = Others(window)
     guard.caught.connect(window.recover)
     guard.install()
-    window.show()
+    application.show(window)
     window.setFocus()
     try:
         return application.execute(app, window.end)

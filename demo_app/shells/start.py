@@ -119,7 +119,7 @@ def run(argv: Sequence[str]) -> int:
     window = StartWindow(list(DOORS))
     window.chosen.connect(opened.append)
     window.chosen.connect(window.close)
-    window.show()
+    application.show(window)
     status = application.execute(app, window.close)
     if status == 0 and opened:
         return DOORS[opened[-1]](argv)

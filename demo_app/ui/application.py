@@ -15,7 +15,7 @@ from typing import Any
 
 from PySide6.QtCore import QObject, QSocketNotifier, Qt, QTimer, Signal
 from PySide6.QtGui import QFont, QFontDatabase
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QApplication, QWidget
 
 from demo_app.base.errors import InputError
 from demo_app.base.locate import assets
@@ -52,6 +52,15 @@ def _bundled_font(app: QApplication) -> None:
     for file in sorted((assets() / "fonts").glob("*.ttf")):
         QFontDatabase.addApplicationFont(str(file))
     app.setFont(QFont(theme.FONT))
+
+
+def show(window: QWidget) -> None:
+    """Show a window as large as it would like to be, if the screen is.
+
+    Qt by itself stops at two thirds of the screen, which on a projector is too small for its words.
+    """
+    window.resize(window.sizeHint().boundedTo(window.screen().availableSize()))
+    window.show()
 
 
 class FaultGuard(QObject):

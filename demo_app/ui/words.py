@@ -90,8 +90,9 @@ ENGLISH: Mapping[str, str] = {
     "no": "no",
     "none": "–",
     "reset.fault": "Something went wrong and the scene was reset: {problem}",
-    "keys": "Space play · ← → step · ↑ ↓ speed · R reset · H hold · B replay · S section · "
-    "[ ] turn · F2 controls · F11 full screen",
+    "keys": "Space play · ← → step · ↑ ↓ speed · R reset · H hold · B replay · D first button of "
+    "the scene · S section · [ ] turn · X crossed or parallel · Q quarter-wave plates · T tint "
+    "plate · Ctrl+S save · F1 these keys · F2 controls · F11 full screen",
 }
 
 _SHOWN_UNITS = {"C": "°C", "deg": "°", "um": "µm", "kW/m2": "kW/m²", "W/m2K": "W/m²K", "MPa": "MPa"}

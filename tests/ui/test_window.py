@@ -15,7 +15,7 @@ from demo_app.scenes import catalogue
 from demo_app.scenes.scene import Chart, Curve, Outline
 from demo_app.shells.present import PresentWindow
 from demo_app.shells.start import DOORS, StartWindow
-from demo_app.ui import chart_view, theme, words
+from demo_app.ui import application, chart_view, theme, words
 from demo_app.ui.application import FaultGuard
 from demo_app.ui.field import Field
 
@@ -399,6 +399,24 @@ def test_longest_sentence_is_made_to_fit(window, qtbot):
     assert fits(sentence)
     sentence.say("Short.")
     assert sentence.fits(theme.Sizes.of(720).sentence)
+
+
+def test_a_window_is_as_large_as_it_likes_or_as_the_screen(app, qtbot):
+    made = StartWindow(list(DOORS))
+    qtbot.addWidget(made)
+    application.show(made)
+    assert made.size() == made.sizeHint().boundedTo(made.screen().availableSize())
+
+
+def test_every_key_is_listed(window):
+    """Each key that does something stands in the list that F1 shows."""
+    listed = words.text("keys").split(" · ")
+    signs = {"Left": "←", "Right": "→", "Up": "↑", "Down": "↓"}
+    signs |= {"BracketLeft": "[", "BracketRight": "]"}
+    first = {sign for item in listed for sign in item.split()}
+    for key in set(window._keys) - {Key.Key_Escape}:
+        name = key.name.removeprefix("Key_")
+        assert signs.get(name, name) in first, name
 
 
 def test_contrast():
