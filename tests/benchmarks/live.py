@@ -1,4 +1,4 @@
-"""Cost of one live tick of the ring scene at 1920 x 1080: heat, stress, sightlines, colour, paint."""
+"""Cost of one live tick of the scene ring at 1920 x 1080: heat, stress, sightlines, colour."""
 
 import os
 import time
@@ -42,8 +42,8 @@ def measure(repeats: int = 60) -> dict[str, float]:
     Returns
     -------
     dict
-        ``copy``: `numpy.copyto` of the RGBA frame; ``heat``: conduction; ``stress``: equilibrium and
-        recovery at the nodes; ``step``: a whole step of the scene, sightlines and strength included;
+        ``copy``: `numpy.copyto` of the RGBA frame; ``heat``: conduction; ``stress``: equilibrium
+        and recovery at the nodes; ``step``: a whole step of the scene, with sightlines and strength;
         ``colour``, ``paint``: of the frame; ``tick``: step, colour and paint together, on a bottle
         one second before the drop lands; ``naive``: the same with the stiffness assembled and
         factorised anew and each pixel's spectrum summed (the pixels measured on a patch, scaled).

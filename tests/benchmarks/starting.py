@@ -1,4 +1,4 @@
-"""Time to the first painted picture of a stressed piece, and peak memory, each in a fresh process."""
+"""Time to the first painted picture of a stressed piece, and peak memory: fresh processes."""
 
 import os
 import statistics
