@@ -22,6 +22,13 @@ from demo_app.scenes.settings import choice, number
 
 WIDTH_MM, HEIGHT_MM = 200.0, 120.0
 """The plate. An old crack goes straight up from the middle of its lower edge."""
+_FAINT_NM = 20.0
+"""Below this a picture is called faint: at 550 nm, 1.3 % of the light comes through."""
+_GONE_NM = 2.0
+_STRONG_W = 15.0
+"""A stronger tip brings the picture up before a sentence could be read."""
+_ARROWS_NM = 8.0
+"""Below this arrows would point at nothing that is seen even in a brightened picture."""
 _COLUMNS, _ROWS = 40, 24
 """Elements; the crack's line lies between two columns of them."""
 
@@ -76,6 +83,8 @@ TEXTS = {
     "cold": "The plate is evenly cool and free of stress: between the polarizers it stays dark.",
     "warming": "The warm spot wants to grow, the cool glass around it holds it back: it is "
     "squeezed with {squeeze:.1f} MPa, and around it the glass is pulled with {pull:.1f} MPa.",
+    "faint": "The spot is {rise:.1f} °C warmer than the plate. With {nm:.0f} nm of retardation "
+    "that is too faint to see unless the picture is brightened.",
     "hard_pull": "The glass is pulled with {pull:.0f} MPa. An ordinary plate holds about "
     "{strength:.0f}: a real one may well crack here.",
     "just_let_go": "The tip is gone, but the picture stays: it is the warmth in the glass that "
@@ -129,6 +138,11 @@ def seconds(settings: Settings) -> float:
     return settings.seconds + 3 * (spreading + settings.seconds / 2)
 
 
+def reach_mm(settings: Settings) -> float:
+    """Diameter of the spot, mm."""
+    return settings.spot_mm
+
+
 def read(settings: Settings, state: Moment) -> dict[str, Any]:
     """Readings: peaks of the run, of the plate without its crack."""
     peaks = state.peaks
@@ -177,16 +191,23 @@ def view(settings: Settings, state: Moment) -> View:
 
 
 def _marks(settings: Settings, state: Moment) -> tuple[Mark, ...]:
-    """Arrows at the hottest place and beside it, where the pull is largest."""
-    if 1e9 * state.retardation < 2.0:
-        return ()
+    """A ring where the tip is; arrows at the hottest place and beside it, where it pulls most."""
+    tip = touching.touched(_tip(settings), state)
+    ring = () if tip is None else (Mark("touch", 1e3 * tip[0], 1e3 * tip[1], settings.spot_mm),)
+    if 1e9 * state.retardation < _ARROWS_NM:
+        return ring
     mesh = _plate(settings).mesh
     x, y = 1e3 * mesh.x.ravel(), 1e3 * mesh.y.ravel()
     xx, yy, xy = state.stress.reshape(3, -1)
     larger, smaller = touching.principal(state.stress)
-    squeezed, pulled = int(smaller.argmin()), int(larger.argmax())
+    squeezed = int(smaller.argmin())
+    # The pull is nearly the same all around the spot: its left side first, so that the arrow
+    # does not jump about.
+    left = (x[squeezed] - x) / np.maximum(np.hypot(x - x[squeezed], y - y[squeezed]), 1e-9)
+    pulled = int((larger.ravel() * (1 + 0.3 * left)).argmax())
     angle = math.degrees(math.atan2(2 * xy[pulled], xx[pulled] - yy[pulled]) / 2)
     return (
+        *ring,
         Mark("squeeze", float(x[squeezed]), float(y[squeezed]), 10.0),
         Mark("pull", float(x[pulled]), float(y[pulled]), 10.0, angle),
     )
@@ -204,15 +225,20 @@ def say(settings: Settings, state: Moment) -> Message:
         return Message("crack_waits", {"percent": 100 * state.ratio})
     larger, smaller = touching.principal(state.stress)
     pull, squeeze = 1e-6 * float(larger.max()), -1e-6 * float(smaller.min())
+    seen = 1e9 * state.retardation
+    half = state.fade.half_s if state.fade is not None else None
+    still = settings.power_W < _STRONG_W if state.fade is None else half is None
+    if _GONE_NM <= seen < _FAINT_NM and still:
+        return Message("faint", {"rise": float(np.ptp(state.rise)), "nm": seen})
     strength = 1e-6 * _plate(settings).material.characteristic_strength
     if pull > strength:
         return Message("hard_pull", {"pull": pull, "strength": strength})
     if state.fade is None:
         return Message("warming", {"squeeze": squeeze, "pull": pull})
-    if 1e9 * state.retardation < 2.0:
+    if seen < _GONE_NM:
         return Message("gone")
-    if state.fade.half_s is not None:
-        return Message("fading", {"half": state.fade.half_s})
+    if half is not None:
+        return Message("fading", {"half": half})
     return Message("just_let_go", {"rise": float(state.rise.max() - np.median(state.rise))})
 
 
@@ -256,4 +282,5 @@ SCENE = Scene(
     view=view,
     say=say,
     point=point,
+    reach_mm=reach_mm,
 )

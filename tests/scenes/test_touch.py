@@ -263,3 +263,31 @@ def test_a_plate_cut_all_the_way_is_told_and_drawn():
         assert abs(total) < 0.03 * (weight * np.abs(piece.map.v1)).sum()
     halves = view(settings, state).stage.pieces
     assert abs(halves[0].map.v1 - shown.stage.pieces[0].map.v1).max() > 1.0
+
+
+@pytest.mark.parametrize("values", [{}, {"power_W": 5}, {"seconds": 0.5}])
+def test_no_sentence_contradicts_the_picture_beside_it(values):
+    """Dark and faint below 20 nm: at 550 nm 1.3 % of the light."""
+    settings = make(SCENE.settings, values)
+    story = itertools.takewhile(lambda s: s.time_s < 60, states(SCENE, settings))
+    for state in itertools.islice(story, 0, None, 7):
+        said = SCENE.say(settings, state).id
+        peak = max(
+            float(p.map.retardation_nm().max()) for p in SCENE.view(settings, state).stage.pieces
+        )
+        if said in {"cold", "gone", "faint"}:
+            assert peak < 20
+        if said == "just_let_go":
+            assert peak > 19
+
+
+def test_the_ring_of_the_tip_is_where_it_touches():
+    settings = make(SCENE.settings, {"spot_mm": 30})
+    start = SCENE.start(settings)
+    (ring,) = [m for m in SCENE.view(settings, start).marks if m.kind == "touch"]
+    assert (ring.x_mm, ring.y_mm, ring.size_mm) == (0, 0, 30)
+    led = SCENE.point(settings, start, (40.0, -20.0))
+    (ring,) = [m for m in SCENE.view(settings, led).marks if m.kind == "touch"]
+    assert (ring.x_mm, ring.y_mm) == pytest.approx((40, -20))
+    lifted = SCENE.point(settings, led, None)
+    assert not [m for m in SCENE.view(settings, lifted).marks if m.kind == "touch"]
