@@ -43,7 +43,7 @@ def measure(repeats: int = 60) -> dict[str, float]:
     -------
     dict
         ``copy``: `numpy.copyto` of the RGBA frame; ``heat``: conduction; ``stress``: equilibrium
-        and recovery at the nodes; ``step``: a whole step of the scene, with sightlines and strength;
+        and recovery at the nodes; ``step``: a whole step of the scene, sightlines and all;
         ``colour``, ``paint``: of the frame; ``tick``: step, colour and paint together, on a bottle
         one second before the drop lands; ``naive``: the same with the stiffness assembled and
         factorised anew and each pixel's spectrum summed (the pixels measured on a patch, scaled).

@@ -25,8 +25,9 @@ import sys, time
 from demo_app.ui import application
 app = application.make(sys.argv[:1])
 from demo_app.scenes import catalogue
-from demo_app.shells.present import PresentWindow
-window = PresentWindow(list(catalogue.scenes().values()), "ring")
+from demo_app.shells.present import Others, PresentWindow
+window = PresentWindow([catalogue.load("ring")], "ring")
+others = Others(window)
 window.resize(1280, 720)
 window.show()
 window.session.toggle()
@@ -50,6 +51,7 @@ if len(sys.argv) > 2:
         app.processEvents()
         time.sleep(0.002)
     print(resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / 1024)
+others.stop()
 window.close()
 """
 
