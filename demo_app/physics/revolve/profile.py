@@ -1,5 +1,6 @@
-"""Profile of a hollow piece of revolution: the midline of its wall, and the wall's thickness."""
+"""Profile of a hollow piece of revolution: a line in its wall, and the wall's thickness."""
 
+import itertools
 import math
 from dataclasses import dataclass
 
@@ -30,38 +31,80 @@ class Arc:
 
 
 @dataclass(frozen=True)
+class Taper:
+    """How a wall's thickness varies along its line, as a share of the thickness at its start.
+
+    Parameters
+    ----------
+    places : tuple of float
+        Arc lengths, m, increasing.
+    shares : tuple of float
+        Share of the full thickness at each place; the same as at the ends beyond them. Between two
+        places it runs smoothly and level at both.
+    """
+
+    places: tuple[float, ...]
+    shares: tuple[float, ...]
+
+    def at(self, s: Array) -> Array:
+        """Share at arc length `s` (m, any shape)."""
+        found = np.full(np.shape(s), self.shares[0])
+        steps = zip(itertools.pairwise(self.places), np.diff(self.shares), strict=True)
+        for (a, b), rise in steps:
+            t = np.clip((np.asarray(s) - a) / (b - a), 0.0, 1.0)
+            found = found + rise * t**2 * (3 - 2 * t)
+        return found
+
+
+@dataclass(frozen=True)
 class Profile:
-    """Midline of a wall of one thickness, walked so that the outside lies on the right.
+    """Line in a wall, walked so that the outside lies on the right.
+
+    Depth is counted in the full thickness: where the wall is thinner, all its depths shrink alike.
 
     Parameters
     ----------
     start : tuple of float
-        First point (r, z) of the midline, m.
+        First point (r, z) of the line, m.
     heading : float
         First direction, radians counted from r towards z.
     parts : tuple of Line or Arc
-        What the midline does from there on.
+        What the line does from there on.
     wall : float
-        Thickness, m.
+        Full thickness, m.
+    outside : float
+        Share of the thickness that lies outside the line: a half for a midline, nothing where the
+        line is the outer surface.
+    taper : Taper or None
+        Where the wall is thinner; None: nowhere.
     """
 
     start: tuple[float, float]
     heading: float
     parts: tuple[Line | Arc, ...]
     wall: float
+    outside: float = 0.5
+    taper: Taper | None = None
+
+    def thickness(self, s: Array) -> Array:
+        """Thickness at arc length `s` (m, any shape), m."""
+        return self.wall * self._share(s)
+
+    def _share(self, s: Array) -> Array:
+        return np.ones(np.shape(s)) if self.taper is None else self.taper.at(s)
 
     @property
     def length(self) -> float:
-        """Length of the midline, m."""
+        """Length of the line, m."""
         return sum(part.length for part in self.parts)
 
     @property
     def closed_on_axis(self) -> bool:
-        """Whether the midline starts on the axis of revolution."""
+        """Whether the line starts on the axis of revolution."""
         return self.start[0] == 0.0
 
     def at(self, s: Array) -> tuple[Array, Array, Array]:
-        """Midline at arc length `s` (m, any shape): r, z (m) and heading (radians)."""
+        """Line at arc length `s` (m, any shape): r, z (m) and heading (radians)."""
         s = np.asarray(s, dtype=float)
         r, z, angle = np.empty_like(s), np.empty_like(s), np.empty_like(s)
         r0, z0, a0, done = *self.start, self.heading, 0.0
@@ -75,22 +118,32 @@ class Profile:
         return r, z, angle
 
     def place(self, s: Array, depth: Array) -> tuple[Array, Array]:
-        """Point (r, z), m, at arc length `s` and `depth` below the outer surface (both m)."""
+        """Point (r, z), m, at arc length `s` and `depth` below the outer surface (both m).
+
+        Depth in the full thickness: 0 outside, `wall` inside, wherever it is.
+        """
         r, z, angle = self.at(s)
-        out = self.wall / 2 - np.asarray(depth, dtype=float)
+        out = (self.outside * self.wall - np.asarray(depth, dtype=float)) * self._share(s)
         return r + out * np.sin(angle), z - out * np.cos(angle)
 
     def locate(self, r: Array, z: Array) -> tuple[Array, Array]:
-        """Arc length and depth (m) of points (r, z), m; both NaN outside the wall."""
+        """Arc length and depth (m) of points (r, z), m; both NaN outside the wall.
+
+        The inverse of `place`, exactly: normals of the line run straight through the wall, so a
+        point's foot on the line does not depend on the thickness.
+        """
         s, depth = np.full(np.shape(r), np.nan), np.full(np.shape(r), np.nan)
         r0, z0, a0, done = *self.start, self.heading, 0.0
         slack = 1e-9
         for part in self.parts:
             d, out = _foot(part, r0, z0, a0, r, z)
-            inside = (d >= -slack) & (d <= part.length + slack)
-            inside &= (np.abs(out) <= self.wall / 2 + slack) & np.isnan(s)
-            s[inside] = done + np.clip(d[inside], 0.0, part.length)
-            depth[inside] = np.clip(self.wall / 2 - out[inside], 0.0, self.wall)
+            inside = (d >= -slack) & (d <= part.length + slack) & np.isnan(s)
+            place = done + np.clip(d, 0.0, part.length)
+            share = self._share(place)
+            below = self.outside * self.wall * share - out
+            inside &= (below >= -slack) & (below <= self.wall * share + slack)
+            s[inside] = place[inside]
+            depth[inside] = np.clip((below / share)[inside], 0.0, self.wall)
             r1, z1, a1 = _along(part, r0, z0, a0, np.asarray(part.length))
             r0, z0, a0, done = float(r1), float(z1), float(a1), done + part.length
         return s, depth
