@@ -19,6 +19,9 @@ from demo_app.physics.revolve.mesh import WallMesh
 
 Array = NDArray[np.float64]
 
+_WIDEST = 1.6e-3
+"""Largest distance between levels, m."""
+
 
 @dataclass(frozen=True)
 class Sightlines:
@@ -79,6 +82,7 @@ def sightlines(
     rays: int = 96,
     samples: int = 29,
     both_faces: bool = False,
+    fine_below: float = 0.0,
 ) -> Sightlines:
     """Operator for the piece that consists of the node `columns` of a mesh.
 
@@ -94,10 +98,12 @@ def sightlines(
         Number of samples along r at each level, closer towards the outer surface.
     both_faces : bool
         Whether samples and levels are close at the inner surface too, where water chills it.
+    fine_below : float
+        Height up to which levels are four times as close, m.
     """
     chosen = mesh.s[columns]
     first = range(mesh.s.size)[columns][0]
-    z = _levels(mesh, columns, both_faces)
+    z = _levels(mesh, columns, both_faces, fine_below)
     z, near, far = _cut(mesh, z, chosen[0], chosen[-1])
     even = np.linspace(0, 1, samples)
     share = (1 - np.cos(np.pi * even)) / 2 if both_faces else 1 - (1 - even) ** 1.7
@@ -160,7 +166,7 @@ def _add_weights(r: Array, x: Array, weights: Array) -> None:
     weights[..., 1:] += (sloped - low * flat) / width
 
 
-def _levels(mesh: WallMesh, columns: slice, both_faces: bool) -> Array:
+def _levels(mesh: WallMesh, columns: slice, both_faces: bool, fine_below: float) -> Array:
     outline = mesh.z[columns, 0]
     low, high = mesh.z[columns].min(), mesh.z[columns].max()
     if mesh.profile.closed_on_axis and columns.start in (None, 0):
@@ -172,12 +178,16 @@ def _levels(mesh: WallMesh, columns: slice, both_faces: bool) -> Array:
         low = 0.0
     z = np.unique(np.round(np.concatenate([[low], outline, [high]]), 9))
     z = z[np.insert(np.diff(z) > 1e-6, 0, True)]
-    z = np.concatenate([_divided(a, b) for a, b in itertools.pairwise(z)] + [z[-1:]])
+    parts = [
+        _divided(a, b, _WIDEST / 4 if b <= fine_below + 1e-9 else _WIDEST)
+        for a, b in itertools.pairwise(z)
+    ]
+    z = np.concatenate([*parts, z[-1:]])
     inset = 1e-7
     return np.asarray(np.clip(z, z[0] + inset, z[-1] - inset))
 
 
-def _divided(low: float, high: float, widest: float = 1.6e-3) -> Array:
+def _divided(low: float, high: float, widest: float) -> Array:
     return np.asarray(np.linspace(low, high, int(np.ceil((high - low) / widest)) + 1)[:-1])
 
 
