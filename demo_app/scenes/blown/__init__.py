@@ -1,0 +1,1 @@
+"""Parts of the scene bubble: its record, readings, words and picture."""
