@@ -232,7 +232,7 @@ def _solve(words: argparse.Namespace) -> int:
 
 def _picture(words: argparse.Namespace) -> int:
     from demo_app.base.atomic import check_place
-    from demo_app.content.pictures import arranged, check_name, draw
+    from demo_app.content.pictures import arranged, check_name, drawn
     from demo_app.content.words import parse_size
     from demo_app.optics.png import save_png
     from demo_app.scenes.run import state_at
@@ -241,7 +241,7 @@ def _picture(words: argparse.Namespace) -> int:
     size, out, instrument = parse_size(words.size), check_name(Path(words.out)), arranged(words)
     check_place(out)
     state = state_at(scene, settings, at_s)
-    save_png(out, draw(scene.view(settings, state).stage, size, instrument))
+    save_png(out, drawn(scene.view(settings, state), size, instrument))
     return 0
 
 

@@ -7,10 +7,13 @@ import numpy as np
 from numpy.typing import NDArray
 
 from demo_app.base.errors import InputError
+from demo_app.content.lines import trace_lines
 from demo_app.content.words import parse_number
 from demo_app.optics.instrument import GAIN_RANGE, TINT_PLATE_NM, Instrument
 from demo_app.optics.picture import colour
 from demo_app.optics.retardation import Stage
+from demo_app.optics.sampling import view_of
+from demo_app.scenes.scene import View
 
 FULL_HD = (1920, 1080)
 
@@ -65,3 +68,18 @@ def draw(
         Shape (height, width, 4), as `demo_app.optics.picture.colour` returns it.
     """
     return colour(stage, instrument or Instrument(), *size)
+
+
+def drawn(
+    view: View, size: tuple[int, int] = FULL_HD, instrument: Instrument | None = None
+) -> NDArray[np.uint8]:
+    """All that a window would show of `view` in its picture, words apart: colours and outlines.
+
+    Returns
+    -------
+    numpy.ndarray
+        Shape (height, width, 4), as `draw` returns it.
+    """
+    pixels = draw(view.stage, size, instrument)
+    trace_lines(pixels, view_of(view.stage, *size), view.stage.pieces, view.outlines)
+    return pixels

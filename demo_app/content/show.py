@@ -7,7 +7,7 @@ from typing import Any
 import numpy as np
 
 from demo_app.base.atomic import make_folder, write_text
-from demo_app.content.pictures import FULL_HD, draw
+from demo_app.content.pictures import FULL_HD, drawn
 from demo_app.content.readings import Result, as_json, as_record, result
 from demo_app.optics.picture import peak_nm
 from demo_app.optics.png import save_png
@@ -40,7 +40,7 @@ def draw_show(scenes: Iterable[Scene], folder: Path, tell: Callable[[str], None]
         best = liveliest(scene, settings)
         found = result(scene, settings, state_at(scene, settings))
         picture = folder / f"{scene.id}.png"
-        save_png(picture, draw(scene.view(settings, best).stage, FULL_HD))
+        save_png(picture, drawn(scene.view(settings, best), FULL_HD))
         readings = folder / f"{scene.id}.json"
         write_text(readings, as_json(_record(found, picture.name, best.time_s)) + "\n")
         tell(f"{scene.id}: {picture} ({best.time_s:.4g} s), {readings}")
