@@ -64,6 +64,8 @@ class Engine(QObject):
         self._worker = worker
         self._clock = clock
         self._wanted = 0.0
+        # The time of the last request, which the clock may have left behind.
+        self._asked = 0.0
         self._snap = False
         self._number = 0
         self._flying = False
@@ -214,6 +216,7 @@ class Engine(QObject):
         """Ask for a picture at once; one in the making is out of date."""
         self._number = self._worker.next_number()
         self._flying, self._again = True, False
+        self._asked = self._wanted
         span = float("inf") if self._snap else 0.0
         if self.playing:
             span = self.speed * TICK_MS / 1000
@@ -275,7 +278,7 @@ class Engine(QObject):
             self._wanted = frame.time_s
 
     def _at_end(self) -> bool:
-        return self._wanted >= (self._legs[-1][0] if self._legs else self.end_s) - 1e-9
+        return self._asked >= (self._legs[-1][0] if self._legs else self.end_s) - 1e-9
 
     def _note_break(self, frame: Frame) -> None:
         when = frame.readings.get(BREAK)

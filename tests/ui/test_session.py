@@ -1,5 +1,6 @@
 """Playing, scrubbing, changing, holding."""
 
+import time
 from dataclasses import replace
 
 import bar_scene
@@ -206,6 +207,23 @@ def test_fastest_runs_as_fast_as_can_be_and_says_so(worker, settle):
         settle(session)
     assert session.behind
     assert 0 < session.real_speed < FASTEST
+    session.close()
+
+
+def test_a_model_slower_than_the_clock_is_played_to_its_end(worker, settle, qtbot):
+    def slow_advance(settings, state):
+        time.sleep(0.003)
+        return bar_scene.advance(settings, state)
+
+    scene = replace(bar_scene.SCENE, advance=slow_advance)
+    session = Session(scene, worker)
+    session.size = (1920, 1080)  # drawing takes longer than a tick
+    session.begin()
+    settle(session)
+    session.set_speed(FASTEST)
+    session.play()
+    qtbot.waitUntil(lambda: not session.playing, timeout=60_000)
+    assert session.time_s == pytest.approx(15.0, abs=0.06)
     session.close()
 
 
