@@ -12,6 +12,7 @@ from demo_app.optics.instrument import Instrument
 from demo_app.scenes.scene import Scene
 from demo_app.scenes.settings import settings_of
 from demo_app.ui.request import Frame, Held, Request
+from demo_app.ui.speed_meter import SpeedMeter
 from demo_app.ui.timeline import Entry, Timeline
 from demo_app.ui.worker import Worker
 
@@ -81,7 +82,7 @@ class Engine(QObject):
         self._cued = False
         self._speed_after: float | None = None
         self._ticked = clock()
-        self._pace: tuple[float, float] | None = None
+        self._meter = SpeedMeter()
         self._timer = QTimer(self)
         self._timer.setTimerType(Qt.TimerType.PreciseTimer)
         self._timer.setInterval(TICK_MS)
@@ -147,6 +148,13 @@ class Engine(QObject):
         self.changed.emit()
         self.told.emit(problem)
 
+    def _take_in(self) -> bool:
+        """Put into the run what a person did since the last picture; whether there was anything."""
+        return False
+
+    def _follow(self) -> None:
+        """Settings or the state shown have changed: what depends on them follows."""
+
     def _put(self, settings: Any) -> None:
         """Settings in force from now on if all changed ones are live, else from the start."""
         live = all(
@@ -154,6 +162,7 @@ class Engine(QObject):
             for setting in settings_of(type(settings))
         )
         self.settings = settings
+        self._follow()
         self.told.emit("")
         before = self.here
         if live and before is not None:
@@ -169,7 +178,7 @@ class Engine(QObject):
         if not playing and self._speed_after is not None:
             self.speed, self._speed_after, self._legs = self._speed_after, None, ()
         self.playing, self._cued = playing, False
-        self._pace = None
+        self._meter.clear()
         self.real_speed = self.speed
         self._ticked = self._clock()
         if playing:
@@ -191,6 +200,7 @@ class Engine(QObject):
         self._break_s = None
         self._wanted = 0.0
         self._snap = False
+        self._follow()
         if ask:
             self._post_now()
 
@@ -199,8 +209,11 @@ class Engine(QObject):
         passed, self._ticked = min(now - self._ticked, 0.1), now
         if len(self._legs) > 1 and self._wanted >= self._legs[0][0]:
             self._legs = self._legs[1:]
-            self.speed, self._pace = self._legs[0][1], None
+            self.speed = self._legs[0][1]
+            self._meter.clear()
             self.changed.emit()
+        if not self._flying:
+            self._take_in()
         end = self._legs[0][0] if self._legs else self.end_s
         self._wanted = min(self._wanted + self.speed * passed, end)
         self._post()
@@ -256,10 +269,11 @@ class Engine(QObject):
         self.framed.emit(frame)
         if old is not None and old.pixels is not frame.pixels:
             self._worker.give_back(old.pixels)
-        if newest and self.playing and frame.reached and self._at_end():
+        at_end = self._asked >= (self._legs[-1][0] if self._legs else self.end_s) - 1e-9
+        if newest and self.playing and frame.reached and at_end:
             self._set_playing(False)
             self.changed.emit()
-        if newest and self._again:
+        if newest and (self._take_in() or self._again):
             self._post_now()
 
     def _learn(self, frame: Frame, *, newest: bool) -> None:
@@ -267,18 +281,17 @@ class Engine(QObject):
         self._shown_s = frame.time_s
         self.timeline.add(frame.made, frame.last, frame.traced)
         self._note_break(frame)
+        self._follow()
         if newest and frame.reached and self._cued:
             self._set_playing(True)
             self.changed.emit()
         if self.playing:
-            self._keep_pace(frame)
+            reached = self._meter.reached(self._clock(), frame.time_s)
+            self.real_speed = self.real_speed if reached is None else reached
         if newest and not frame.reached and not self.playing:
             self._again = True
         elif newest and not (frame.reached and self.playing):
             self._wanted = frame.time_s
-
-    def _at_end(self) -> bool:
-        return self._asked >= (self._legs[-1][0] if self._legs else self.end_s) - 1e-9
 
     def _note_break(self, frame: Frame) -> None:
         when = frame.readings.get(BREAK)
@@ -286,17 +299,6 @@ class Engine(QObject):
             self._break_s = float(when)
             self._run_s = 1e-6 * float(frame.readings.get(CRACK_RUN) or 0.0)
             self.changed.emit()
-
-    def _keep_pace(self, frame: Frame) -> None:
-        """Measure the speed really reached, over half a second or more."""
-        now = self._clock()
-        if self._pace is None or frame.time_s < self._pace[1]:
-            self._pace = (now, frame.time_s)
-            return
-        began, time_s = self._pace
-        if now - began >= 0.5:
-            self.real_speed = (frame.time_s - time_s) / (now - began)
-            self._pace = (now, frame.time_s)
 
     def _fail(self, number: int, error: Exception) -> None:
         if number != self._number:

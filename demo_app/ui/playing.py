@@ -6,16 +6,14 @@ from typing import Any
 from demo_app.base.errors import InputError
 from demo_app.scenes.scene import Action
 from demo_app.scenes.settings import change
-from demo_app.ui.engine import Engine
+from demo_app.ui.led import FASTEST, SLOWEST, Led
 from demo_app.ui.request import Held
-from demo_app.ui.timeline import Place
 
-SLOWEST, FASTEST = 1 / 50, 1000.0
 SLOW_REPLAY_WALL_S = 3.0
 CRACK_RUN_WALL_S = 5.0
 
 
-class Session(Engine):
+class Session(Led):
     """One scene being shown: its settings, its time, its speed, its light.
 
     Every act of a person ends in one `changed`; every new picture in one `framed`.
@@ -69,10 +67,11 @@ class Session(Engine):
         self.changed.emit()
 
     def set_speed(self, speed: float) -> None:
-        """Model seconds per second, from 1/50 to 1,000."""
+        """Model seconds per second, from 1/50 to 1,000; no longer the scene's own pace."""
+        self.own_speed = True
         self.speed = min(max(speed, SLOWEST), FASTEST)
         self._legs, self._speed_after = (), None
-        self._pace = None
+        self._meter.clear()
         self.changed.emit()
 
     def set_setting(self, name: str, value: Any) -> None:
@@ -95,7 +94,9 @@ class Session(Engine):
             self.changed.emit()
 
     def defaults(self) -> None:
-        """Put every setting back as it was made."""
+        """Put every setting back as it was made, and the speed to the scene's own pace."""
+        self.own_speed = False
+        self._follow()
         self.set_settings(self.scene.settings())
 
     def act(self, action: Action) -> None:
@@ -111,15 +112,6 @@ class Session(Engine):
         if settings != self.settings:
             self._put(settings)
         self.play()
-
-    def point(self, place: Place) -> None:
-        """A finger or the mouse is at `place` (x, y) on the stage, mm, or was lifted (None)."""
-        before = self.here
-        if self.scene.point is None or before is None:
-            return
-        self.timeline.change(self.scene.point(self.settings, before, place), self.settings, place)
-        self._wanted = self._shown_s
-        self._post_now()
 
     def set_light(self, **values: Any) -> None:
         """Turn the polarizers, put plates in, change the lamp."""

@@ -123,6 +123,7 @@ def test_a_finger_on_the_piece_is_remembered(worker, settle):
     settle(session)
     session.point((1.0, 2.0))
     session.point(None)
+    session.pause()
     settle(session)
     assert session.frame.readings["edge_MPa"] == pytest.approx(18.0, abs=0.3)
     session.scrub(4.0)
