@@ -290,8 +290,11 @@ class Engine(QObject):
             self.real_speed = self.real_speed if reached is None else reached
         if newest and not frame.reached and not self.playing:
             self._again = True
-        elif newest and not (frame.reached and self.playing):
+        elif newest and not self.playing:
             self._wanted = frame.time_s
+        elif newest and not frame.reached:
+            # The clock waits for the model, a tick ahead of it so that there is something to do.
+            self._wanted = min(self._wanted, frame.time_s + self.speed * TICK_MS / 1000)
 
     def _note_break(self, frame: Frame) -> None:
         when = frame.readings.get(BREAK)
