@@ -96,8 +96,8 @@ READINGS = (
     Reading("breaks", "Cracks", "", "The verdict for the stated flaw."),
     Reading("break_at_s", "Cracked at", "s"),
     Reading("crack_run_us", "Crack's run", "µs", "From the flaw through the wall."),
-    Reading("break_offset_mm", "Cracked off by", "mm", "On the outside, from the ring's middle."),
-    Reading("break_inside_mm", "Comes out off by", "mm", "On the inside, from the ring's middle."),
+    Reading("break_offset_mm", "Crack outside", "mm", "Its distance from the ring's middle."),
+    Reading("break_inside_mm", "Crack inside", "mm", "Its distance from the ring's middle."),
     Reading("break_probability", "Odds of a crack", "", "Over the spread of flaws."),
     Reading("retardation_peak_nm", "Retardation peak", "nm", "Largest over the run."),
 )

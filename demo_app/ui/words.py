@@ -89,11 +89,17 @@ ENGLISH: Mapping[str, str] = {
     "yes": "yes",
     "no": "no",
     "none": "–",
+    "odds": "{percent} %",
+    "odds.under": "under {percent} %",
+    "odds.over": "over {percent} %",
     "reset.fault": "Something went wrong and the scene was reset: {problem}",
     "keys": "Space play · ← → step · ↑ ↓ speed · R reset · H hold · B replay · D first button of "
     "the scene · S section · [ ] turn · X crossed or parallel · Q quarter-wave plates · T tint "
     "plate · Ctrl+S save · F1 these keys · F2 controls · F11 full screen",
 }
+
+LEAST_ODDS = 0.001
+"""Smallest odds that are told in numbers."""
 
 _SHOWN_UNITS = {"C": "°C", "deg": "°", "um": "µm", "kW/m2": "kW/m²", "W/m2K": "W/m²K", "MPa": "MPa"}
 
@@ -171,7 +177,18 @@ def reading(spec: Reading, value: Any) -> str:
         return text("yes" if value else "no")
     if isinstance(value, str):
         return value
+    if "_probability" in spec.name:
+        return odds(float(value))
     return quantity(float(value), spec.unit)
+
+
+def odds(value: float) -> str:
+    """Probability in percent; never nought or all, as no glass is certain either way."""
+    if value < LEAST_ODDS:
+        return text("odds.under", percent=number(100 * LEAST_ODDS))
+    if value > 1 - LEAST_ODDS:
+        return text("odds.over", percent=number(100 * (1 - LEAST_ODDS)))
+    return text("odds", percent=number(100 * value))
 
 
 def sentence(scene: Scene, message: Message) -> str:
