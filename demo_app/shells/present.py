@@ -1,6 +1,7 @@
 """The presenter's window: the stage, and the controls beside it."""
 
 from collections.abc import Sequence
+from functools import partial
 
 from PySide6.QtCore import QObject, QSize, QStandardPaths, Qt, QTimer
 from PySide6.QtGui import QCloseEvent, QKeyEvent, QKeySequence, QResizeEvent, QShortcut
@@ -140,6 +141,8 @@ class PresentWindow(QWidget):
             Key.Key_H: self._hold,
             Key.Key_B: self._replay,
             Key.Key_D: self._first_action,
+            Key.Key_G: self._brighten,
+            **{Key(Key.Key_1 + place): partial(self._act, place) for place in range(9)},
             Key.Key_S: self._switch_section,
             Key.Key_X: self._cross,
             Key.Key_Q: self._quarter,
@@ -189,8 +192,15 @@ class PresentWindow(QWidget):
             self.session.replay_break()
 
     def _first_action(self) -> None:
-        if self.session is not None and self.session.scene.actions:
-            self.session.act(self.session.scene.actions[0])
+        self._act(0)
+
+    def _act(self, place: int) -> None:
+        if self.session is not None and place < len(self.session.scene.actions):
+            self.session.act(self.session.scene.actions[place])
+
+    def _brighten(self) -> None:
+        if self.session is not None:
+            self.session.brighten()
 
     def _switch_section(self) -> None:
         mode = "stress" if self.stage.section.mode == "temperature" else "temperature"
@@ -237,13 +247,19 @@ class PresentWindow(QWidget):
 
 
 class Others(QObject):
-    """Loads the other scenes after the first picture, one at a time while nothing plays."""
+    """Loads the other scenes after the first picture, one at a time while nothing plays.
+
+    One that cannot be loaded is told and left out; the scene shown goes on.
+    """
 
     def __init__(self, window: PresentWindow) -> None:
         super().__init__(window)
         self._window = window
         shown = window.session.scene.id if window.session is not None else ""
         self._waiting = [name for name in catalogue.ids() if name != shown]
+        if self._waiting:
+            # Room for the list from the start, so that no button moves under a hand.
+            window.controls.scenes.show()
         self._timer = QTimer(self)
         self._timer.setInterval(BETWEEN_SCENES_MS)
         self._timer.timeout.connect(self._next)
@@ -258,7 +274,12 @@ class Others(QObject):
         if not self._waiting or session is None:
             self._timer.stop()
         elif session.frame is not None and not session.playing:
-            self._window.offer(catalogue.load(self._waiting.pop(0)))
+            name = self._waiting.pop(0)
+            try:
+                self._window.offer(catalogue.load(name))
+            except Exception as error:
+                application.LOG.error("scene %s cannot be loaded", name, exc_info=error)
+                self._window.controls.tell(words.text("unloaded", scene=name, problem=error))
 
 
 def run(scene_id: str | None, argv: Sequence[str]) -> int:

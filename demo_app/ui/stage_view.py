@@ -1,4 +1,4 @@
-"""The stage: picture, sentence, section and chart; nothing on it can be pressed by mistake."""
+"""The stage: picture, sentence, section and chart, and no controls."""
 
 from PySide6.QtCore import QElapsedTimer, QSize, Qt, QTimer, Signal
 from PySide6.QtGui import QFontMetrics, QResizeEvent
@@ -15,6 +15,8 @@ from demo_app.ui.section_view import SectionView
 
 CHART_MS = 90
 AFTER_FIRST_MS = 40
+PICTURES, BELOW, CHART_ALONE = 10, 6, 3
+"""Shares of the height: the picture, section and chart, a chart without a section."""
 
 
 class Sentence(QLabel):
@@ -97,9 +99,9 @@ class StageView(QWidget):
         self._below.addWidget(self.section, 1)
         self._below.addWidget(self.chart, 1)
         self._box = QVBoxLayout(self)
-        self._box.addLayout(self._pictures, 5)
+        self._box.addLayout(self._pictures, PICTURES)
         self._box.addWidget(self.sentence)
-        self._box.addLayout(self._below, 3)
+        self._box.addLayout(self._below, BELOW)
         self.picture.sized.connect(self._resize_picture)
 
     def sizeHint(self) -> QSize:  # noqa: D102
@@ -125,7 +127,6 @@ class StageView(QWidget):
         self.session = session
         self.section.hide()
         self.choose_traces(groups(session.scene.traces)[0] if session.scene.traces else ())
-        self.picture.pointing = session.scene.point is not None
         self.picture.pointed.connect(session.point)
         session.framed.connect(self.show_frame)
         session.changed.connect(self.refresh)
@@ -165,6 +166,7 @@ class StageView(QWidget):
         self.sentence.say(words.sentence(scene, frame.message))
         section = frame.section
         self.section.setVisible(section is not None)
+        self._share_height(alone=section is None)
         if section is not None:
             name = scene.texts.get(section.stress_id, words.choice(section.stress_id))
             self.section.show_section(section, name, fresh=frame.last[0].step == 0)
@@ -195,7 +197,11 @@ class StageView(QWidget):
         return f"{words.text('held.now')}: {words.difference(held.settings, frame.settings)}"
 
     def refresh(self) -> None:
-        """Show or take away the held picture."""
+        """Show or take away the held picture; fit the ring of the hand."""
+        if self.session is not None:
+            scene = self.session.scene
+            reach = scene.reach_mm(self.session.settings) if scene.reach_mm is not None else None
+            self.picture.set_pointing(scene.point is not None, reach)
         held = self.session.held if self.session is not None else None
         if held is None:
             self._held_pixels = None
@@ -212,6 +218,11 @@ class StageView(QWidget):
                 words.text("held", time=words.clock(held.time_s)),
             )
         self.held.show()
+
+    def _share_height(self, *, alone: bool) -> None:
+        """Most of the height for the picture where no section needs its room."""
+        if self._box.stretch(2) != (below := CHART_ALONE if alone else BELOW):
+            self._box.setStretch(2, below)
 
     def _arrange(self, stage: Stage) -> None:
         """Put the held picture where both are largest: beside or above the live one."""

@@ -26,6 +26,8 @@ ENGLISH: Mapping[str, str] = {
     "forward.help": "One step later (Right arrow)",
     "reset": "Reset",
     "reset.help": "Back to the start of the same run (R)",
+    "brighten": "Brighten a faint picture",
+    "brighten.help": "Ten times as bright, and the stage says so (G)",
     "hold": "Hold picture",
     "hold.off": "Let go",
     "hold.help": "Keep this picture beside the next run (H)",
@@ -44,6 +46,7 @@ ENGLISH: Mapping[str, str] = {
     "speed.fast": "{times} × real speed",
     "speed.behind": "{speed}; this machine reaches {real}",
     "scene": "Scene",
+    "unloaded": "The scene {scene} cannot be shown: {problem}",
     "page.run": "Run",
     "page.piece": "Piece",
     "page.light": "View",
@@ -93,9 +96,10 @@ ENGLISH: Mapping[str, str] = {
     "odds.under": "under {percent} %",
     "odds.over": "over {percent} %",
     "reset.fault": "Something went wrong and the scene was reset: {problem}",
-    "keys": "Space play · ← → step · ↑ ↓ speed · R reset · H hold · B replay · D first button of "
-    "the scene · S section · [ ] turn · X crossed or parallel · Q quarter-wave plates · T tint "
-    "plate · Ctrl+S save · F1 these keys · F2 controls · F11 full screen",
+    "keys": "Space play · ← → step · ↑ ↓ speed · R reset · H hold · B replay · 1 to 9 (D: 1) "
+    "buttons of the scene · S section · G brighten · [ ] turn · X crossed or parallel · "
+    "Q quarter-wave plates · T tint plate · Ctrl+S save · F1 these keys · F2 controls · "
+    "F11 full screen",
 }
 
 LEAST_ODDS = 0.001

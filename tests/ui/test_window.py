@@ -11,6 +11,7 @@ from PySide6.QtGui import QFontMetrics, QPointingDevice
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QAbstractButton, QComboBox, QLabel
 
+from demo_app.base.errors import InputError
 from demo_app.scenes import catalogue
 from demo_app.scenes.scene import Chart, Curve, Outline
 from demo_app.shells.present import PresentWindow
@@ -464,6 +465,27 @@ def test_other_scenes_are_offered_once_there_is_a_picture(window, qtbot, settle,
     qtbot.waitUntil(lambda: window.controls.scenes.count() == 3)
     assert window.controls.scenes.currentText() == "Bent bar"
     assert [window.controls.scenes.itemData(i) for i in range(3)] == ["bar", "aaa", "zzz"]
+    others.stop()
+
+
+def test_a_scene_that_cannot_be_loaded_does_not_disturb_the_one_shown(
+    window, qtbot, settle, monkeypatch, caplog
+):
+    from demo_app.shells import present
+
+    def broken(name):
+        raise InputError("unit 'psi' is not known", place="glass.toml, line 7", remedy="write GPa")
+
+    monkeypatch.setattr(present.catalogue, "ids", lambda: ("bar", "zzz"))
+    monkeypatch.setattr(present.catalogue, "load", broken)
+    window.session.scrub(5.0)
+    settle(window.session)
+    others = present.Others(window)
+    assert not window.controls.scenes.isHidden()
+    qtbot.waitUntil(lambda: "glass.toml, line 7" in window.controls.line.text())
+    assert window.session.time_s == pytest.approx(5.0, abs=0.06)
+    assert window.controls.scenes.count() == 1
+    assert "zzz" in caplog.text
     others.stop()
 
 
