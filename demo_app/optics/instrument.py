@@ -61,6 +61,9 @@ class Instrument:
         colours fit into the screen's gamut.
     gain : float
         Factor on the light for faint pictures; a picture with a gain above one must say so.
+    filters : int
+        Polarizing filters that are in: 2, or 1 (the analyser is out), or 0 (the lamp alone, twice
+        as bright as the open field between parallel polarizers, since a filter takes half).
 
     Raises
     ------
@@ -75,6 +78,7 @@ class Instrument:
     tint_plate_nm: float = 0.0
     exposure: float = 0.8
     gain: float = 1.0
+    filters: int = 2
 
     def __post_init__(self) -> None:
         if self.lamp not in LAMPS:
@@ -88,6 +92,7 @@ class Instrument:
         _within("tint_plate_nm", self.tint_plate_nm, 0, 2000)
         _within("exposure", self.exposure, 0.05, 1)
         _within("gain", self.gain, *GAIN_RANGE)
+        _within("filters", self.filters, 0, 2)
 
     @property
     def crossed(self) -> bool:
@@ -176,6 +181,8 @@ def _within(name: str, value: float, low: float, high: float) -> None:
 
 def _light_on_piece(instrument: Instrument, wavelength: Array) -> Array:
     """Stokes vectors in front of the piece, shape (4, n)."""
+    if instrument.filters == 0:
+        return np.repeat([[2.0], [0.0], [0.0], [0.0]], wavelength.size, axis=1)
     light = polarized(instrument.polarizer_deg, wavelength.size)
     if instrument.quarter_wave:
         light = retarded(light, QUARTER_WAVE_NM / wavelength, instrument.polarizer_deg - 45)
@@ -184,6 +191,8 @@ def _light_on_piece(instrument: Instrument, wavelength: Array) -> Array:
 
 def _reading_row(instrument: Instrument, wavelength: Array) -> Array:
     """Rows that read the intensity from the Stokes vectors behind the piece, shape (4, n)."""
+    if instrument.filters < 2:
+        return np.repeat([[1.0], [0.0], [0.0], [0.0]], wavelength.size, axis=1)
     polarizer = instrument.polarizer_deg
     row = polarized(polarizer + instrument.analyser_deg, wavelength.size) / 2
     row = retarded(row, -instrument.tint_plate_nm / wavelength, polarizer - 45)

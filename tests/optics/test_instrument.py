@@ -17,6 +17,8 @@ INSTRUMENTS = {
     "compensating": Instrument(polarizer_deg=-20, analyser_deg=63),
     "circular": Instrument(quarter_wave=True),
     "circular, bright": Instrument(quarter_wave=True, analyser_deg=0, polarizer_deg=10),
+    "lamp alone": Instrument(filters=0, quarter_wave=True),
+    "one filter": Instrument(filters=1, tint_plate_nm=565),
     "tint": Instrument(tint_plate_nm=565),
     "tint, turned": Instrument(tint_plate_nm=530, polarizer_deg=71),
     "everything": Instrument(
@@ -40,12 +42,15 @@ def by_py_pol(instrument, retardation, axis_deg, wavelength):
         return np.asarray(Mueller().diattenuator_perfect(azimuth=np.radians(angle)).M)[..., 0]
 
     first = instrument.polarizer_deg
-    plates = [polarizer(first), retarder(retardation, axis_deg)]
+    plates = [retarder(retardation, axis_deg)]
+    if instrument.filters > 0:
+        plates.insert(0, polarizer(first))
     if instrument.quarter_wave:
-        plates.insert(1, retarder(QUARTER_WAVE_NM, first - 45))
+        plates.insert(-1, retarder(QUARTER_WAVE_NM, first - 45))
         plates.append(retarder(QUARTER_WAVE_NM, first + 45))
     plates.append(retarder(instrument.tint_plate_nm, first - 45))
-    plates.append(polarizer(first + instrument.analyser_deg))
+    if instrument.filters > 1:
+        plates.append(polarizer(first + instrument.analyser_deg))
     light = np.asarray(Stokes().general_azimuth_ellipticity(degree_pol=0).M).reshape(4)
     for plate in plates:
         light = plate @ light
@@ -65,7 +70,8 @@ def test_intensity_is_that_of_py_pol(name):
 def test_no_light_is_made(retardation, axis, name):
     seen = intensity(INSTRUMENTS[name], np.array(retardation), np.array(axis), WAVELENGTHS)
     assert (seen > -1e-12).all()
-    assert (seen < 1 + 1e-12).all()
+    # One for open parallel polarizers; the lamp without a filter is twice as bright.
+    assert (seen < (1 if INSTRUMENTS[name].filters else 2) + 1e-12).all()
 
 
 @given(st.floats(0, 3000), st.floats(-90, 90), st.floats(-90, 90))
@@ -207,3 +213,12 @@ def test_bad_values_say_what_is_allowed(change, place):
     with pytest.raises(InputError, match=f"^{place}: .*; write ") as caught:
         Instrument(**change)
     assert caught.value.place == place
+
+
+def test_each_filter_that_is_put_in_darkens_the_lamp():
+    none = np.array(0.0), np.array(0.0), WAVELENGTHS
+    lamp_alone, one, crossed = (intensity(Instrument(filters=k), *none) for k in range(3))
+    # Malus, 1809: half of unpolarized light passes one filter, none of that the crossed one.
+    np.testing.assert_allclose(one, lamp_alone / 2, rtol=1e-14)
+    np.testing.assert_allclose(one, intensity(Instrument(analyser_deg=0), *none), rtol=1e-14)
+    np.testing.assert_allclose(crossed, 0, atol=1e-14)
