@@ -157,7 +157,8 @@ def _allowed(setting: Setting) -> str:
     if isinstance(setting.default, bool):
         return "yes or no"
     if isinstance(setting.default, str):
-        return ", ".join(setting.choices)
+        known = ", ".join(setting.choices)
+        return f"up to {setting.most} of {known}; commas between" if setting.most else known
     return f"{in_words(setting.low)} to {in_words(setting.high)} {setting.unit}".rstrip()
 
 
@@ -167,7 +168,8 @@ def _setting_record(setting: Setting) -> dict[str, Any]:
     if isinstance(setting.default, bool):
         return {**shared, "kind": "yes-no", **tail}
     if isinstance(setting.default, str):
-        return {**shared, "kind": "choice", "choices": list(setting.choices), **tail}
+        taken = {"kind": "choices", "most": setting.most} if setting.most else {"kind": "choice"}
+        return {**shared, **taken, "choices": list(setting.choices), **tail}
     ends = {"low": setting.low, "high": setting.high, "step": setting.step}
     return {**shared, "kind": "number", **ends, **tail}
 

@@ -7,6 +7,7 @@ from typing import Any, Protocol
 import numpy as np
 from numpy.typing import NDArray
 
+from demo_app.optics.instrument import Instrument
 from demo_app.optics.retardation import Stage
 
 Array = NDArray[np.float64]
@@ -156,6 +157,16 @@ class Handle:
 
 
 @dataclass(frozen=True)
+class Span:
+    """A range along the horizontal axis of a chart; `id` is the text id of its name."""
+
+    id: str
+    low: float
+    middle: float
+    high: float
+
+
+@dataclass(frozen=True)
 class Chart:
     """A chart of this instant, shown in place of the traces over time.
 
@@ -171,6 +182,11 @@ class Chart:
         Horizontal lines with the text ids of their names (strain point, a limit).
     handles : tuple of Handle
         Points that may be dragged.
+    spans : tuple of Span
+        Ranges along x, one below the other, each named; then there are no curves.
+    colours : bool
+        Whether x is a retardation in nm, under which its interference colours are shown as the
+        instrument in use makes them.
     """
 
     x_id: str
@@ -180,6 +196,8 @@ class Chart:
     curves: tuple[Curve, ...]
     levels: tuple[tuple[str, float], ...] = ()
     handles: tuple[Handle, ...] = ()
+    spans: tuple[Span, ...] = ()
+    colours: bool = False
 
 
 @dataclass(frozen=True)
@@ -205,6 +223,16 @@ class Action:
 def real_speed(_settings: Any, _state: Any) -> float:
     """The pace of a story that takes as long as it really does."""
     return 1.0
+
+
+def as_arranged(_settings: Any, instrument: Instrument) -> Instrument:
+    """The light of a scene that leaves it to whoever shows it."""
+    return instrument
+
+
+def as_before(settings: Any, _instrument: Instrument) -> Any:
+    """Settings of a scene that say nothing of the light."""
+    return settings
 
 
 @dataclass(frozen=True)
@@ -255,6 +283,12 @@ class Scene:
     pace : callable
         ``pace(settings, state) -> float``: model seconds per second that suit this part of the
         story, for as long as no person has chosen a speed. A few round numbers.
+    light : callable
+        ``light(settings, instrument) -> Instrument``: what stands around the stage, where the
+        settings have a say in it; `instrument` is what whoever shows the scene has arranged.
+    relit : callable
+        ``relit(settings, instrument) -> settings``: the settings that ask for what `instrument`
+        has, where they have a say in it: the way back from `light`.
     """
 
     id: str
@@ -275,3 +309,5 @@ class Scene:
     reach_mm: Callable[[Any], float] | None = None
     drag: Callable[[Any, Any, str, float, float], Any] | None = None
     pace: Callable[[Any, Any], float] = real_speed
+    light: Callable[[Any, Instrument], Instrument] = as_arranged
+    relit: Callable[[Any, Instrument], Any] = as_before

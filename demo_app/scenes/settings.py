@@ -25,11 +25,14 @@ class Setting:
     unit : str
         Unit on the screen, or "".
     default : float, str or bool
-        Its kind is the setting's kind: a number, a choice or a yes-no.
+        Its kind is the setting's kind: a number, a choice (or several of them, with commas
+        between) or a yes-no.
     low, high, step : float
         Allowed range and the step of a control; numbers only.
     choices : tuple of str
         Allowed words; choices only.
+    most : int
+        How many of the choices may be taken, each once; 0: it is one choice.
     help : str
         One sentence, in English.
     live : bool
@@ -44,6 +47,7 @@ class Setting:
     high: float = 0.0
     step: float = 1.0
     choices: tuple[str, ...] = ()
+    most: int = 0
     help: str = ""
     live: bool = True
 
@@ -52,7 +56,7 @@ class Setting:
         if isinstance(self.default, bool):
             return self._check_flag(value)
         if isinstance(self.default, str):
-            return self._check_choice(value)
+            return self._check_several(value) if self.most else self._check_choice(value)
         return self._check_number(value)
 
     def _check_flag(self, value: Any) -> bool:
@@ -66,6 +70,19 @@ class Setting:
         if value not in self.choices:
             raise self._error(f"'{value}' is not known", f"write one of {', '.join(self.choices)}")
         return str(value)
+
+    def _check_several(self, value: Any) -> str:
+        words = [word for word in map(str.strip, str(value).split(",")) if word]
+        if not words:
+            raise self._error("none is named", f"write some of {', '.join(self.choices)}")
+        for word in words:
+            self._check_choice(word)
+        twice = [word for place, word in enumerate(words) if word in words[:place]]
+        if twice:
+            raise self._error(f"'{twice[0]}' is named twice", "name each once")
+        if len(words) > self.most:
+            raise self._error(f"{len(words)} are too many", f"write at most {self.most} of them")
+        return ",".join(words)
 
     def _check_number(self, value: Any) -> float:
         allowed = f"write a number from {self.low:g} to {self.high:g} {self.unit}".rstrip()
@@ -103,6 +120,13 @@ def choice(
 ) -> Any:
     """Field of a settings record that holds one of `choices`."""
     return _field(default, label, "", choices=choices, help=help, live=live)
+
+
+def several(
+    label: str, default: str, choices: tuple[str, ...], most: int, *, help: str, live: bool = True
+) -> Any:
+    """Field of a settings record that holds one to `most` of `choices`, with commas between."""
+    return _field(default, label, "", choices=choices, most=most, help=help, live=live)
 
 
 def flag(label: str, default: bool, *, help: str, live: bool = True) -> Any:
