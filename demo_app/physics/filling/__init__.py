@@ -1,0 +1,1 @@
+"""A moulded plastic tray: filling through a gate, molecular stretch, freezing."""

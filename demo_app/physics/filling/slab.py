@@ -1,0 +1,46 @@
+"""A melt that cools between two mould walls: temperature and frozen skin in closed form."""
+
+import numpy as np
+from scipy.special import erf, erfc, erfinv
+
+from demo_app.physics.materials import Array, Material
+
+_EARLY = 0.05
+"""Fourier number (of the whole thickness) up to which the images are used, then the series."""
+
+
+def diffusivity(material: Material, melt: float, mould: float) -> float:
+    """Thermal diffusivity at the mean of `melt` and `mould` temperature (K), m2/s."""
+    at = np.array([(melt + mould) / 2])
+    stored = material.density * float(material.heat_capacity(at)[0])
+    return float(material.conductivity_at(at)[0]) / stored
+
+
+def excess_left(depth: Array, fourier: Array) -> Array:
+    """Share of the first temperature excess over the walls that is left in a slab.
+
+    Images for short times, Fourier's series for long ones (Carslaw and Jaeger, sections 3.3, 3.4).
+
+    Parameters
+    ----------
+    depth : numpy.ndarray
+        Below one wall, as a share of the thickness, 0 to 1.
+    fourier : numpy.ndarray
+        Diffusivity times time over thickness squared, at least 0; broadcasts with `depth`.
+    """
+    depth, fourier = np.broadcast_arrays(depth, fourier)
+    root = 2 * np.sqrt(np.clip(fourier, 1e-12, _EARLY))
+    early = erf(depth / root) - erfc((1 - depth) / root)
+    late = np.zeros_like(early)
+    for k in (1, 3, 5):
+        decay = np.exp(-((k * np.pi) ** 2) * np.maximum(fourier, _EARLY))
+        late = late + 4 / (np.pi * k) * np.sin(k * np.pi * depth) * decay
+    return np.asarray(np.where(fourier < _EARLY, np.maximum(early, 0.0), late))
+
+
+def frozen_skin(melt: float, mould: float, transition: float, spread: float) -> float:
+    """Depth frozen on each wall, m, for ``sqrt(diffusivity * time)`` = `spread`, m.
+
+    ``erf(d / (2 spread)) = (transition - mould) / (melt - mould)``; all temperatures in K.
+    """
+    return float(2 * spread * erfinv((transition - mould) / (melt - mould)))
