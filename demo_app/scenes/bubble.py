@@ -1,5 +1,7 @@
 """A free-blown flask with a heavy foot: it bears a blow outside, and dies of a scratch inside."""
 
+import math
+
 from demo_app.physics.annealing_search import worked_at
 from demo_app.physics.revolve.cooling import hot
 from demo_app.physics.revolve.cooling import step as cool
@@ -21,6 +23,16 @@ def start(settings: Settings) -> State:
 def advance(settings: Settings, state: State) -> State:
     """One step of the full answer later."""
     return State(state.step + 1, cool(flask_of(settings), state.cooling, programme_of(settings)))
+
+
+def pace(settings: Settings, state: State) -> float:
+    """Quick, and quicker still once all of it is stiff; half a minute for the whole story."""
+    what = flask_of(settings)
+    soft = float(state.cooling.warmth.temperature.max()) > what.piece.material.strain_point
+    share = 80 if soft and settings.way == "air" else 12
+    wanted = end_s(settings) / share
+    decade = 10.0 ** math.floor(math.log10(wanted))
+    return max(1.0, decade * max(k for k in (1, 2, 5) if k * decade <= wanted))
 
 
 def _hit(settings: Settings, state: State) -> Settings:
@@ -49,6 +61,7 @@ SCENE = Scene(
     trace=trace,
     view=view,
     say=say,
+    pace=pace,
     actions=(
         Action("hit", "Hit it outside", _hit),
         Action("scratch", "Scratch it inside", _scratch),

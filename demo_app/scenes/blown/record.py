@@ -156,7 +156,7 @@ def lines_of(what: Flask) -> Sightlines:
 def map_of(what: Flask, cooling: Cooling) -> RetardationMap:
     """Its light: a product of slices wherever the sum along the ray errs."""
     nodal = nodal_stress(what.piece, cooling.glass)
-    return _seen(what, nodal)
+    return seen(what, nodal)
 
 
 @functools.lru_cache(maxsize=4)
@@ -165,9 +165,10 @@ def map_of_pieces(what: Flask, cooling: Cooling, done: Proof, blow: float) -> Re
     kept = ~np.isfinite(shards_of(done, blow).side)
     rows = what.piece.mesh.depth.size
     nodal = nodal_stress(what.piece, cooling.glass) * np.repeat(kept, rows)
-    return _seen(what, nodal)
+    return seen(what, nodal)
 
 
-def _seen(what: Flask, nodal: Array) -> RetardationMap:
+def seen(what: Flask, nodal: Array) -> RetardationMap:
+    """Its light with a nodal stress (4, nodes), Pa."""
     lines, optic = lines_of(what), what.piece.material.stress_optic
     return through_slices(lines, lines.map(nodal, optic), nodal, optic)
