@@ -8,7 +8,9 @@ import pytest
 from demo_app.base.errors import InputError
 from demo_app.optics.upright import upright
 from demo_app.physics.heat import ZERO_C
-from demo_app.scenes.pour import SCENE, TEXTS, Settings, _cups, _lines
+from demo_app.scenes.pour import SCENE, Settings
+from demo_app.scenes.poured.record import cups_of, lines_of
+from demo_app.scenes.poured.words import TEXTS
 from demo_app.scenes.run import state_at, states
 from demo_app.scenes.settings import change, make
 
@@ -136,8 +138,8 @@ def test_settings_that_contradict_each_other_are_refused(values, place):
 
 def test_an_upright_piece_shows_the_light_of_the_lying_one():
     settings, state = last()
-    cup = _cups(settings)[0]
-    lines, stood = _lines(cup)
+    cup = cups_of(settings)[0]
+    lines, stood = lines_of(cup)
     lying = lines.map(state.thick.pull.nodal, cup.piece.material.stress_optic)
     seen = stood.turned(lying)
     # The axis of revolution, at every height: a turn by 90 degrees swaps the two axes of light.

@@ -1,0 +1,1 @@
+"""Parts of the scene pour: its record, readings, words and picture."""
