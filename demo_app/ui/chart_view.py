@@ -5,11 +5,12 @@ from collections.abc import Mapping, Sequence
 from typing import Any
 
 import numpy as np
-from PySide6.QtCore import QSize, Qt
+from PySide6.QtCore import QEvent, QObject, QPointF, QRectF, QSize, Qt, Signal
 from PySide6.QtWidgets import QLabel, QSizePolicy, QVBoxLayout, QWidget
 
 from demo_app.scenes.scene import Chart, Reading
 from demo_app.ui import theme, words
+from demo_app.ui.chart_over import Axes, ChartOver
 from demo_app.ui.section_picture import round_up
 
 STYLES = (
@@ -21,6 +22,7 @@ STYLES = (
 SAMPLES = ("━━", "╍╍", "┅┅", "━╍")
 MOST_LEVELS = 4
 LINE_PX = 3
+HANDLE_AIR = 0.12
 SHORT_STORY_S = 30.0
 
 
@@ -34,7 +36,14 @@ class ChartView(QWidget):
     """Curves of one unit over time; built once for a scene, then only fed.
 
     pyqtgraph is loaded with the first `feed`, so that the first picture need not wait for it.
+
+    Attributes
+    ----------
+    dragged : Signal(str, float, float)
+        A handle of a scene's chart was dragged: its id, and where to, in the axes' units.
     """
+
+    dragged = Signal(str, float, float)
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -43,6 +52,9 @@ class ChartView(QWidget):
         self._curves: list[Any] = []
         self._cursor: Any = None
         self._levels: list[Any] = []
+        self._over: ChartOver | None = None
+        self._ranges = ((0.0, 1.0), (0.0, 1.0))
+        self._waiting = self._ranges
         self._size_px = 16
         self._below = ""
         self._head = QLabel(self)
@@ -75,7 +87,8 @@ class ChartView(QWidget):
 
         plot = pg.PlotWidget(self, background=theme.STAGE)
         plot.setAccessibleName(words.text("chart.choice"))
-        plot.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        for part in (plot, plot.viewport()):
+            part.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         plot.setAttribute(Qt.WidgetAttribute.WA_TransparentForMouseEvents)
         item = plot.getPlotItem()
         item.setMenuEnabled(False)
@@ -85,21 +98,19 @@ class ChartView(QWidget):
         item.disableAutoRange()
         self._curves = [item.plot([], []) for _ in STYLES]
         level = pg.mkPen(theme.ALERT, width=2, style=Qt.PenStyle.DashLine)
-        self._levels = [
-            pg.InfiniteLine(
-                angle=0,
-                pen=level,
-                label="",
-                labelOpts={"position": 0.98, "color": theme.ALERT, "anchors": [(1, 1), (1, 0)]},
-            )
-            for _ in range(MOST_LEVELS)
-        ]
+        self._levels = [pg.InfiniteLine(angle=0, pen=level) for _ in range(MOST_LEVELS)]
         self._cursor = pg.InfiniteLine(angle=90, pen=pg.mkPen(theme.DIM, width=2))
         for line in self._levels:
             item.addItem(line)
         item.addItem(self._cursor)
         self._plot = plot
         self._box.addWidget(plot, 1)
+        self._over = ChartOver(self)
+        self._over.show()
+        self._over.dragged.connect(self.dragged)
+        self._over.dropped.connect(self._settle)
+        plot.installEventFilter(self)
+        item.getViewBox().sigResized.connect(self._follow_plot)
         self._style()
 
     def _style(self) -> None:
@@ -124,8 +135,8 @@ class ChartView(QWidget):
         lines = 1 if len(self._traces) == 1 else 2
         self._head.setFixedHeight(round(self._size_px * 1.35 * lines))
         self._head.setAlignment(Qt.AlignmentFlag.AlignTop)
-        for line in self._levels:
-            line.label.setFont(font)
+        if self._over is not None:
+            self._over.set_type_size(round(self._size_px * 0.85))
 
     def _label_below(self) -> None:
         style = {"color": theme.DIM, "font-size": f"{round(self._size_px * 0.85)}px"}
@@ -156,7 +167,9 @@ class ChartView(QWidget):
             said.append(_head(index, trace.label, words.quantity(now, trace.unit)))
         self._empty_from(len(self._traces))
         ratio = any(trace.name.endswith("_ratio") for trace in self._traces)
-        self._show_levels([("", 1.0)] if ratio else [])
+        self._show_levels([1.0] if ratio else [])
+        if self._over is not None:
+            self._over.show_over((), (), (), ("", ""))
         if ratio:
             shown.append(1.15)
         self._cursor.setVisible(True)
@@ -174,13 +187,19 @@ class ChartView(QWidget):
             shown += [float(np.nanmin(curve.y)), float(np.nanmax(curve.y))]
             along += [float(np.nanmin(curve.x)), float(np.nanmax(curve.x))]
         self._empty_from(len(chart.curves))
-        self._show_levels([(_name(texts, level), value) for level, value in chart.levels])
+        self._show_levels([value for _, value in chart.levels])
+        if self._over is not None:
+            named = [(_name(texts, level), value) for level, value in chart.levels]
+            units = (chart.x_unit, chart.y_unit)
+            self._over.show_over(named, chart.curves, chart.handles, units)
         self._cursor.setVisible(False)
         said = [_head(i, _name(texts, curve.id), "") for i, curve in enumerate(chart.curves)]
         y_words = f"{_name(texts, chart.y_id)} ({words.unit(chart.y_unit)})"
         said.insert(0, f"<span style='color:{theme.DIM}'>{html.escape(y_words)}</span>")
         x_words = f"{_name(texts, chart.x_id)} ({words.unit(chart.x_unit)})"
-        reach = (min(along, default=0.0), max(along, default=1.0))
+        first, last = min(along, default=0.0), max(along, default=1.0)
+        # Room to drag the last handle into.
+        reach = (first, last + HANDLE_AIR * (last - first) if chart.handles else last)
         self._finish(said, reach, _range(shown), x_words)
 
     def _ready_plot(self) -> None:
@@ -191,12 +210,11 @@ class ChartView(QWidget):
         for curve in self._curves[first:]:
             curve.setData([], [])
 
-    def _show_levels(self, levels: Sequence[tuple[str, float]]) -> None:
+    def _show_levels(self, levels: Sequence[float]) -> None:
         for index, line in enumerate(self._levels):
             line.setVisible(index < len(levels))
             if index < len(levels):
-                line.setValue(levels[index][1])
-                line.label.setFormat(levels[index][0])
+                line.setValue(levels[index])
 
     def _finish(
         self,
@@ -205,13 +223,32 @@ class ChartView(QWidget):
         across: tuple[float, float],
         below: str,
     ) -> None:
-        self._plot.setYRange(*across, padding=0)
-        self._plot.setXRange(along[0], max(along[1], along[0] + 1e-6), padding=0)
+        self._waiting = ((along[0], max(along[1], along[0] + 1e-6)), across)
+        if self._over is None or not self._over.holding:
+            self._settle()
         heading = " &nbsp; ".join(said)
         self._head.setText(f"<div style='font-size:{self._size_px}px'>{heading}</div>")
         if below != self._below:
             self._below = below
             self._label_below()
+
+    def _settle(self) -> None:
+        """Let the axes follow; they stand still while a hand holds one of their points."""
+        self._ranges = self._waiting
+        self._plot.setXRange(*self._ranges[0], padding=0)
+        self._plot.setYRange(*self._ranges[1], padding=0)
+        self._follow_plot()
+
+    def _follow_plot(self) -> None:
+        if self._over is not None:
+            box = self._plot.getPlotItem().getViewBox().sceneBoundingRect()
+            corner = QPointF(self._plot.mapFromScene(box.topLeft()))
+            self._over.set_axes(Axes(QRectF(corner, box.size()), *self._ranges))
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:  # noqa: D102
+        if event.type() in {QEvent.Type.Resize, QEvent.Type.Move} and self._over is not None:
+            self._over.setGeometry(self._plot.geometry())
+        return super().eventFilter(watched, event)
 
 
 def _name(texts: Mapping[str, str], name: str) -> str:

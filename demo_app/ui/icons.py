@@ -1,5 +1,7 @@
 """Plain signs for the transport buttons, drawn, so that no font is asked for them."""
 
+import math
+
 from PySide6.QtCore import QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import QColor, QIcon, QPainter, QPen, QPixmap, QPolygonF
 
@@ -7,7 +9,7 @@ SIZE = 64
 
 
 def icon(name: str, colour: str) -> QIcon:
-    """Sign called "play", "pause", "back", "forward" or "reset"."""
+    """Sign called "play", "pause", "back", "forward", "reset" or "brighten"."""
     pixmap = QPixmap(QSize(SIZE, SIZE))
     pixmap.fill(Qt.GlobalColor.transparent)
     painter = QPainter(pixmap)
@@ -25,6 +27,12 @@ def icon(name: str, colour: str) -> QIcon:
     elif name == "back":
         painter.drawRect(QRectF(44, 12, 8, 40))
         _triangle(painter, 38, 8)
+    elif name == "brighten":
+        painter.drawEllipse(QPointF(32, 32), 12, 12)
+        painter.setPen(QPen(QColor(colour), 6))
+        for turn in range(8):
+            ray = QPointF(math.cos(math.pi * turn / 4), math.sin(math.pi * turn / 4))
+            painter.drawLine(QPointF(32, 32) + ray * 19, QPointF(32, 32) + ray * 28)
     else:
         painter.setBrush(Qt.BrushStyle.NoBrush)
         painter.setPen(QPen(QColor(colour), 7))

@@ -9,6 +9,7 @@ from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPainterPath, 
 from demo_app.scenes.scene import Mark
 from demo_app.ui import theme, words
 from demo_app.ui.field import Field, nice_length
+from demo_app.ui.hand import TOUCHING, soft_ring
 
 # Whose word stands nearest to its place where there is little room.
 RANK = {"drop": 0, "flame": 1, "crack": 2, "pull": 3, "squeeze": 4, "score": 5, "ring": 6}
@@ -51,11 +52,18 @@ def arrow(painter: QPainter, tail: QPointF, head: QPointF, colour: str, width: f
     across = QPointF(-unit.y(), unit.x())
     tip = min(3.2 * width, length)
     base = head - unit * tip
+    point = QPolygonF([head, base + across * tip * 0.6, base - across * tip * 0.6])
+    # Dark beside light, so that it is seen on black and on white fringes.
+    painter.setPen(QPen(PLATE, 3))
+    painter.setBrush(PLATE)
+    painter.drawPolygon(point)
+    painter.setPen(flat_pen(PLATE.name(), width + 3))
+    painter.drawLine(tail - unit * 1.5, base)
     painter.setPen(flat_pen(colour, width))
     painter.drawLine(tail, base)
     painter.setPen(Qt.PenStyle.NoPen)
     painter.setBrush(QColor(colour))
-    painter.drawPolygon(QPolygonF([head, base + across * tip * 0.6, base - across * tip * 0.6]))
+    painter.drawPolygon(point)
 
 
 def arrows(
@@ -91,7 +99,8 @@ class MarkPainter:
             shape = getattr(self, f"_{mark.kind}", None)
             if shape is not None:
                 shape(mark)
-        ranked = sorted(found, key=lambda mark: RANK.get(mark.kind, len(RANK)))
+        said = [mark for mark in found if mark.kind != "touch"]
+        ranked = sorted(said, key=lambda mark: RANK.get(mark.kind, len(RANK)))
         for box, said, colour in [self._word(mark) for mark in ranked]:
             plate(self._painter, box, said, colour)
 
@@ -136,6 +145,10 @@ class MarkPainter:
                 tip,
             )
             self._fill(path, colour)
+
+    def _touch(self, mark: Mark) -> None:
+        at, radius = self._field.point(mark.x_mm, mark.y_mm), self._field.length(mark.size_mm / 2)
+        soft_ring(self._painter, at, radius, TOUCHING)
 
     def _ring(self, mark: Mark) -> None:
         half = max(self._field.length(mark.size_mm) / 2, 2)

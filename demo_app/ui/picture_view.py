@@ -18,6 +18,7 @@ from demo_app.optics.retardation import Stage
 from demo_app.scenes.scene import Mark, Outline
 from demo_app.ui import theme, words
 from demo_app.ui.field import Field, outline
+from demo_app.ui.hand import HOVERING, TOUCHING, soft_ring
 from demo_app.ui.marks import MarkPainter, plate, plate_size, scale_bar
 from demo_app.ui.request import Pixels
 
@@ -51,6 +52,10 @@ class PictureView(QWidget):
         self._caption = ""
         self._size_px = 16
         self.pointing = False
+        # Diameter of what a hand touches, mm, and where it is; drawn here and not by the model,
+        # so that it follows without waiting for a picture.
+        self._hand_mm: float | None = None
+        self._hand: QPointF | None = None
         self._outlines: tuple[Outline, ...] = ()
         self._finger: int | None = None
         self._down: QPointF | None = None
@@ -68,6 +73,12 @@ class PictureView(QWidget):
         width, height = self.width() * ratio, self.height() * ratio
         shrink = min(1.0, (MOST_PIXELS / max(width * height, 1)) ** 0.5)
         return max(int(width * shrink), 1), max(int(height * shrink), 1)
+
+    def set_pointing(self, pointing: bool, hand_mm: float | None) -> None:
+        """Whether a finger does something here, and how wide a ring follows it, mm."""
+        self.pointing, self._hand_mm = pointing, hand_mm
+        self.setMouseTracking(pointing)
+        self.update()
 
     def set_type_size(self, size: int) -> None:
         """Height of the words, pixels."""
@@ -123,7 +134,12 @@ class PictureView(QWidget):
         font = self.font()
         font.setPixelSize(self._size_px)
         painter.setFont(font)
-        MarkPainter(painter, field, self._size_px).all(self._marks)
+        led = self._hand_mm is not None and self._down is not None
+        marks = [mark for mark in self._marks if not (led and mark.kind == "touch")]
+        MarkPainter(painter, field, self._size_px).all(marks)
+        if self._hand is not None and self._hand_mm is not None:
+            strength = TOUCHING if led else HOVERING
+            soft_ring(painter, self._hand, field.length(self._hand_mm / 2), strength)
         scale_bar(painter, field, self._size_px)
         margin = self._size_px * 0.6
         if self._caption:
@@ -182,6 +198,11 @@ class PictureView(QWidget):
         event.accept()
         return True
 
+    def leaveEvent(self, event: QEvent) -> None:  # noqa: D102
+        super().leaveEvent(event)
+        if self._down is None:
+            self._show_hand(None)
+
     def mousePressEvent(self, event: QMouseEvent) -> None:  # noqa: D102
         if event.button() == Qt.MouseButton.LeftButton:
             self._press(event.position())
@@ -189,6 +210,7 @@ class PictureView(QWidget):
     def mouseReleaseEvent(self, event: QMouseEvent) -> None:  # noqa: D102
         if event.button() == Qt.MouseButton.LeftButton:
             self._release(event.position())
+            self._show_hand(event.position())
 
     def mouseMoveEvent(self, event: QMouseEvent) -> None:  # noqa: D102
         self._move(event.position())
@@ -198,12 +220,19 @@ class PictureView(QWidget):
         self._move(position)
 
     def _move(self, position: QPointF) -> None:
+        self._show_hand(position)
         if self.pointing and self._down is not None and self._stage is not None:
             field = Field.of(self._stage, self.width(), self.height())
             self.pointed.emit(field.place(position))
 
+    def _show_hand(self, position: QPointF | None) -> None:
+        if self.pointing and position != self._hand:
+            self._hand = position
+            self.update()
+
     def _lift(self) -> None:
         self._down = None
+        self._show_hand(None)
         if self.pointing:
             self.pointed.emit(None)
 

@@ -89,15 +89,15 @@ class SectionView(QWidget):
         if section is None:
             return ""
         moved = float(np.hypot(section.moved_x_um, section.moved_y_um).max())
-        said = words.text(
-            "section.swell",
-            times=words.number(section.magnified),
-            really=words.quantity(moved, "um", 2),
-        )
+        said = []
+        if moved > 0:
+            really = words.quantity(moved, "um", 2)
+            times = words.number(section.magnified)
+            said.append(words.text("section.swell", times=times, really=really))
         stretch = place(section, self.width(), self._room().height()).stretch
-        return (
-            said if stretch == 1 else f"{said} · {words.text('section.thick', times=str(stretch))}"
-        )
+        if stretch != 1:
+            said.append(words.text("section.thick", times=str(stretch)))
+        return " · ".join(said)
 
     def _room(self) -> QRectF:
         """Box of the drawing, between heading and legend."""
@@ -152,7 +152,7 @@ class SectionView(QWidget):
             self._paint_label(
                 painter,
                 drawn,
-                int(values.argmax()),
+                inmost(values, drawn.x),
                 words.quantity(float(values.max()), "C"),
                 room,
                 [],
@@ -160,8 +160,8 @@ class SectionView(QWidget):
             return
         taken: list[QRectF] = []
         for place_of, name in (
-            (int(values.argmax()), "tension"),
-            (int(values.argmin()), "compression"),
+            (inmost(values, drawn.x), "tension"),
+            (inmost(-values, drawn.x), "compression"),
         ):
             value = float(values.flat[place_of])
             right_sign = value > QUIET_MPA if name == "tension" else value < -QUIET_MPA
@@ -250,3 +250,10 @@ class SectionView(QWidget):
         middle = Qt.AlignmentFlag.AlignVCenter
         painter.drawText(QRectF(0, top, first + 1, line), middle | Qt.AlignmentFlag.AlignLeft, left)
         painter.drawText(QRectF(box.right() + gap, top, second + 2, line), middle, right)
+
+
+def inmost(values: np.ndarray, x: np.ndarray) -> int:
+    """Flat index of the largest value; of several that are equal, the one nearest the middle."""
+    equal = values >= values.max() - 1e-3 * np.ptp(values)
+    away = np.abs(x - (x.min() + x.max()) / 2)
+    return int(np.where(equal, away, np.inf).argmin())

@@ -122,12 +122,14 @@ class StageView(QWidget):
         """Show another session."""
         if self.session is not None:
             self.picture.pointed.disconnect(self.session.point)
+            self.chart.dragged.disconnect(self.session.drag)
             self.session.framed.disconnect(self.show_frame)
             self.session.changed.disconnect(self.refresh)
         self.session = session
         self.section.hide()
         self.choose_traces(groups(session.scene.traces)[0] if session.scene.traces else ())
         self.picture.pointed.connect(session.point)
+        self.chart.dragged.connect(session.drag)
         session.framed.connect(self.show_frame)
         session.changed.connect(self.refresh)
         self._resize_picture()

@@ -1,5 +1,7 @@
 """Play, pause, steps, reset, the scene's own buttons, time and speed."""
 
+import itertools
+
 from PySide6.QtCore import QSignalBlocker, QSize, Qt, Signal
 from PySide6.QtWidgets import (
     QGridLayout,
@@ -14,6 +16,7 @@ from PySide6.QtWidgets import (
 
 from demo_app.scenes.scene import Action
 from demo_app.ui import theme, words
+from demo_app.ui.engine import BREAK
 from demo_app.ui.icons import icon
 from demo_app.ui.playing import Session
 from demo_app.ui.request import Frame
@@ -80,6 +83,8 @@ class Transport(QWidget):
         self.back = button("back", self, sign="back", said=False)
         self.forward = button("forward", self, sign="forward", said=False)
         self.reset = button("reset", self, sign="reset", said=False)
+        self.brighten = button("brighten", self, sign="brighten", said=False)
+        self.brighten.setCheckable(True)
         self.hold = button("hold", self)
         self.hold.setCheckable(True)
         self.replay = button("replay", self)
@@ -105,6 +110,7 @@ class Transport(QWidget):
         self.back.clicked.connect(self._back)
         self.forward.clicked.connect(self._forward)
         self.reset.clicked.connect(self._reset)
+        self.brighten.clicked.connect(self._brighten)
         self.hold.clicked.connect(self._hold)
         self.replay.clicked.connect(self._replay)
         self.save.clicked.connect(self.save_asked)
@@ -115,7 +121,7 @@ class Transport(QWidget):
         first = QHBoxLayout()
         first.setSpacing(6)
         first.addWidget(self.play, 3)
-        for narrow in (self.back, self.forward, self.reset):
+        for narrow in (self.back, self.forward, self.reset, self.brighten):
             first.addWidget(narrow, 1)
         sliders = QGridLayout()
         sliders.setVerticalSpacing(0)
@@ -150,15 +156,24 @@ class Transport(QWidget):
             self._actions.removeWidget(old)
             old.deleteLater()
         self._session = session
+        self.replay.setVisible(BREAK in {reading.name for reading in session.scene.readings})
         self._buttons = [ActionButton(action, self) for action in session.scene.actions]
         for place, new in enumerate(self._buttons):
             new.asked.connect(session.act)
             row, column = divmod(place, ABREAST)
             last = place == len(self._buttons) - 1
             self._actions.addWidget(new, row, column, 1, ABREAST - column if last else 1)
+        for one, following in itertools.pairwise(self._in_order()):
+            self.setTabOrder(one, following)
         session.changed.connect(self.refresh)
         session.framed.connect(self._show_time)
         self.refresh()
+
+    def _in_order(self) -> list[QWidget]:
+        """What Tab goes through, row by row."""
+        first = [self.play, self.back, self.forward, self.reset, self.brighten]
+        last = [self.scrub, self.speed, self.hold, self.replay, self.save]
+        return [*first, *self._buttons, *last]
 
     def set_sizes(self, sizes: theme.Sizes) -> None:
         """Keep room for the longest time and speed, so that the sliders stand still."""
@@ -175,6 +190,7 @@ class Transport(QWidget):
         self.play.setText(words.text("pause" if running else "play"))
         self.play.setIcon(icon("pause" if running else "play", "#06110e"))
         self.play.setAccessibleName(self.play.text())
+        self.brighten.setChecked(session.instrument.gain > 1)
         self.hold.setChecked(session.held is not None)
         self.hold.setText(words.text("hold" if session.held is None else "hold.off"))
         self.replay.setEnabled(session.break_s is not None)
@@ -218,6 +234,10 @@ class Transport(QWidget):
     def _reset(self) -> None:
         if self._session is not None:
             self._session.reset()
+
+    def _brighten(self) -> None:
+        if self._session is not None:
+            self._session.brighten()
 
     def _hold(self) -> None:
         if self._session is not None:

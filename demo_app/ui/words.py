@@ -96,10 +96,10 @@ ENGLISH: Mapping[str, str] = {
     "odds.under": "under {percent} %",
     "odds.over": "over {percent} %",
     "reset.fault": "Something went wrong and the scene was reset: {problem}",
-    "keys": "Space play · ← → step · ↑ ↓ speed · R reset · H hold · B replay · 1 to 9 (D: 1) "
-    "buttons of the scene · S section · G brighten · [ ] turn · X crossed or parallel · "
-    "Q quarter-wave plates · T tint plate · Ctrl+S save · F1 these keys · F2 controls · "
-    "F11 full screen",
+    "keys": "Space play · ← → step · ↑ ↓ speed · R reset · H hold · B replay · D first button "
+    "of the scene · 1 to 9 each of them · S section · G brighten · [ ] turn · X crossed or "
+    "parallel · Q quarter-wave plates · T tint plate · Ctrl+S save · F1 these keys · "
+    "F2 controls · F11 full screen",
 }
 
 LEAST_ODDS = 0.001

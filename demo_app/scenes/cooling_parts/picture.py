@@ -112,7 +112,7 @@ def section(what: Piece, state: PieceState) -> Section:
     ends = _ends(what, _length(what))
     x, y, temperature, stress = [], [], [], []
     for wall, part, (left, right) in zip(what.walls, state.parts, ends, strict=True):
-        for at in (left, right):
+        for at in (left, (left + right) / 2, right):
             x.append(np.full(wall.z.size, at))
             y.append(1e3 * wall.z)
             temperature.append(part.temperature - ZERO_C)
@@ -127,7 +127,7 @@ def section(what: Piece, state: PieceState) -> Section:
         np.stack(stress, axis=1),
         "along_joint" if what.joined else "in_plane",
         1.0,
-        (Seam(2, y[0].size),) if len(what.walls) > 1 and not what.joined else (),
+        (Seam(3, y[0].size),) if len(what.walls) > 1 and not what.joined else (),
     )
 
 
