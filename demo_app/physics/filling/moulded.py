@@ -98,12 +98,11 @@ def mould(shot: Shot, shape: Shape) -> Moulded:
     states = list(run(shot, times))
     last = states[-1]
     piece = plate_of(shot.material, shape)
-    depth = ((np.arange(LAYERS) + 0.5) / LAYERS / 2)[:, None]
     column, row = tray.cell_at(piece.mesh.inside.x, piece.mesh.inside.y)
     arrived = last.arrived[column, row]
 
     def warmth(time: float) -> Array:
-        return temperature(shot, time, arrived, piece.thickness[None], depth)
+        return temperature(shot, time, arrived, piece.thickness, LAYERS)
 
     looked = [0.0, *times[FILL_INSTANTS // 2 - 1 : FILL_INSTANTS : 3], *times[FILL_INSTANTS:]]
     steps = [(time, warmth(time)) for time in looked]

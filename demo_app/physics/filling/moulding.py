@@ -13,7 +13,7 @@ import numpy as np
 
 from demo_app.physics.filling.flow import Cavity, Front, advance, empty, slopes, solve
 from demo_app.physics.filling.melt import Melt
-from demo_app.physics.filling.slab import diffusivity, excess_left, frozen_skin
+from demo_app.physics.filling.slab import diffusivity, excess_in_layers, frozen_skin
 from demo_app.physics.materials import Array, Material
 
 LAYERS = 8
@@ -146,23 +146,24 @@ def _at_front(front: Front) -> Array:
     return np.asarray(beside & ~front.full)
 
 
-def depths() -> Array:
-    """Middles of the layers below the wall, as shares of the whole gap, shape (LAYERS, 1, 1)."""
-    return ((np.arange(LAYERS) + 0.5) / LAYERS / 2)[:, None, None]
+def depths(layers: int) -> tuple[float, ...]:
+    """Middles of `layers` from the wall to the middle of the gap, as shares of the whole gap."""
+    return tuple((k + 0.5) / layers / 2 for k in range(layers))
 
 
-def temperature(shot: Shot, time: float, arrived: Array, gap: Array, depth: Array) -> Array:
-    """Temperature, K, below the wall at `depth` (share of the `gap`) of melt that has `arrived`."""
+def temperature(shot: Shot, time: float, arrived: Array, gap: Array, layers: int) -> Array:
+    """Temperature of the layers of melt that has `arrived`, K; shape (layers, ...) of the gap."""
     since = np.maximum(time - np.where(np.isinf(arrived), time, arrived), 0.0)
     fourier = shot.spread * since / gap**2
-    return np.asarray(shot.mould + (shot.hot - shot.mould) * excess_left(depth, fourier))
+    left = excess_in_layers(depths(layers), fourier)
+    return np.asarray(shot.mould + (shot.hot - shot.mould) * left)
 
 
 def _stretched(shot: Shot, before: Filling, after: Filling, front: Front) -> Array:
     """Stretch after a step: it goes to what the flow asks for, as fast as the layer is hot."""
-    gap, depth = shot.cavity.gap, depths()
+    gap, depth = shot.cavity.gap, np.array(depths(LAYERS))[:, None, None]
     dt = after.time - before.time
-    warm = temperature(shot, (before.time + after.time) / 2, after.arrived, gap, depth)
+    warm = temperature(shot, (before.time + after.time) / 2, after.arrived, gap, LAYERS)
     kept = np.exp(-dt / shot.melt.relaxation_time(warm))
     slope_x, slope_y = slopes(shot.cavity, front.pressure, front.full)
     wanted = shot.melt.stretched(slope_x, slope_y, (0.5 - depth) * gap)
