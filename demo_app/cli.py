@@ -238,7 +238,8 @@ def _picture(words: argparse.Namespace) -> int:
     from demo_app.scenes.run import state_at
 
     scene, settings, at_s = _prepared(words)
-    size, out, instrument = parse_size(words.size), check_name(Path(words.out)), arranged(words)
+    size, out = parse_size(words.size), check_name(Path(words.out))
+    settings, instrument = arranged(scene, settings, words)
     check_place(out)
     state = state_at(scene, settings, at_s)
     save_png(out, drawn(scene.view(settings, state), size, instrument))

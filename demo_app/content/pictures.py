@@ -1,5 +1,6 @@
 """Pictures as the command line asks for them: a stage between the polarizers."""
 
+from dataclasses import replace
 from pathlib import Path
 from typing import Any
 
@@ -13,39 +14,58 @@ from demo_app.optics.instrument import GAIN_RANGE, TINT_PLATE_NM, Instrument
 from demo_app.optics.picture import colour
 from demo_app.optics.retardation import Stage
 from demo_app.optics.sampling import view_of
-from demo_app.scenes.scene import View
+from demo_app.scenes.scene import Scene, View
 
 FULL_HD = (1920, 1080)
 
 
-def arranged(words: Any) -> Instrument:
-    """Instrument as the command line asks for it.
+def arranged(scene: Scene, settings: Any, words: Any) -> tuple[Any, Instrument]:
+    """Settings and instrument as the command line asks for them.
+
+    What is asked for by name goes before what the scene's settings ask of the light.
 
     Parameters
     ----------
+    scene, settings : Scene, object
+        What will be shown, and its settings record.
     words : argparse.Namespace
         With ``turn``, ``gain``, ``lamp`` (text or None) and ``parallel``, ``quarter_wave``,
         ``tint_plate`` (bool).
+
+    Returns
+    -------
+    settings, instrument
+        The instrument is the one that stands around the stage.
 
     Raises
     ------
     InputError
         For a number out of range or an unknown lamp.
     """
-    plain = Instrument()
+    asked = _asked(words)
+    told = scene.relit(settings, replace(scene.light(settings, Instrument()), **asked))
+    return told, scene.light(told, replace(Instrument(), **asked))
+
+
+def _asked(words: Any) -> dict[str, Any]:
+    """Parts of the instrument that are asked for by name."""
     low, high = GAIN_RANGE
-    return Instrument(
-        lamp=words.lamp or plain.lamp,
-        polarizer_deg=plain.polarizer_deg
-        if words.turn is None
-        else parse_number(words.turn, place="--turn", low=-360, high=360, unit="degrees"),
-        analyser_deg=0.0 if words.parallel else plain.analyser_deg,
-        quarter_wave=words.quarter_wave,
-        tint_plate_nm=TINT_PLATE_NM if words.tint_plate else plain.tint_plate_nm,
-        gain=plain.gain
-        if words.gain is None
-        else parse_number(words.gain, place="--gain", low=low, high=high),
-    )
+    asked: dict[str, Any] = {}
+    if words.lamp is not None:
+        asked["lamp"] = words.lamp
+    if words.turn is not None:
+        asked["polarizer_deg"] = parse_number(
+            words.turn, place="--turn", low=-360, high=360, unit="degrees"
+        )
+    if words.parallel:
+        asked["analyser_deg"] = 0.0
+    if words.quarter_wave:
+        asked["quarter_wave"] = True
+    if words.tint_plate:
+        asked["tint_plate_nm"] = TINT_PLATE_NM
+    if words.gain is not None:
+        asked["gain"] = parse_number(words.gain, place="--gain", low=low, high=high)
+    return asked
 
 
 def check_name(path: Path) -> Path:

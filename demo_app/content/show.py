@@ -4,17 +4,13 @@ from collections.abc import Callable, Iterable
 from pathlib import Path
 from typing import Any
 
-import numpy as np
-
 from demo_app.base.atomic import make_folder, write_text
 from demo_app.content.pictures import FULL_HD, drawn
 from demo_app.content.readings import Result, as_json, as_record, result
-from demo_app.optics.picture import peak_nm
+from demo_app.optics.instrument import Instrument
 from demo_app.optics.png import save_png
-from demo_app.scenes.run import state_at, states
+from demo_app.scenes.run import liveliest, state_at
 from demo_app.scenes.scene import Scene
-
-INSTANTS = 24
 
 
 def draw_show(scenes: Iterable[Scene], folder: Path, tell: Callable[[str], None]) -> None:
@@ -40,33 +36,12 @@ def draw_show(scenes: Iterable[Scene], folder: Path, tell: Callable[[str], None]
         best = liveliest(scene, settings)
         found = result(scene, settings, state_at(scene, settings))
         picture = folder / f"{scene.id}.png"
-        save_png(picture, drawn(scene.view(settings, best), FULL_HD))
+        light = scene.light(settings, Instrument())
+        save_png(picture, drawn(scene.view(settings, best), FULL_HD, light))
         readings = folder / f"{scene.id}.json"
         write_text(readings, as_json(_record(found, picture.name, best.time_s)) + "\n")
         tell(f"{scene.id}: {picture} ({best.time_s:.4g} s), {readings}")
         tell(f"  {found.sentence}")
-
-
-def liveliest(scene: Scene, settings: Any, instants: int = INSTANTS) -> Any:
-    """State with the most retardation of `instants` spread evenly over the story.
-
-    The end itself is often dark: the piece has cooled or has let its stress go.
-    """
-    end = scene.seconds(settings)
-    due = iter(np.linspace(0, end, instants))
-    wanted = next(due)
-    best, most = None, -1.0
-    for state in states(scene, settings):
-        if state.time_s < wanted - 1e-9:
-            continue
-        peak = peak_nm(scene.view(settings, state).stage)
-        if peak > most:
-            best, most = state, peak
-        while wanted is not None and state.time_s >= wanted - 1e-9:
-            wanted = next(due, None)
-        if wanted is None:
-            break
-    return best
 
 
 def _record(found: Result, picture: str, at_s: float) -> dict[str, Any]:

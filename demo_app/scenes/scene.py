@@ -187,6 +187,8 @@ class Chart:
     colours : bool
         Whether x is a retardation in nm, under which its interference colours are shown as the
         instrument in use makes them.
+    reach : float
+        End of the horizontal axis of ranges, which begins at zero.
     """
 
     x_id: str
@@ -198,6 +200,7 @@ class Chart:
     handles: tuple[Handle, ...] = ()
     spans: tuple[Span, ...] = ()
     colours: bool = False
+    reach: float = 1.0
 
 
 @dataclass(frozen=True)
@@ -233,6 +236,12 @@ def as_arranged(_settings: Any, instrument: Instrument) -> Instrument:
 def as_before(settings: Any, _instrument: Instrument) -> Any:
     """Settings of a scene that say nothing of the light."""
     return settings
+
+
+def round_pace(pace: float) -> float:
+    """The largest of a few round numbers that is not above `pace`, and at least 1."""
+    steps = (1.0, 2.0, 5.0, 10.0, 20.0, 50.0, 100.0, 200.0, 500.0, 1000.0)
+    return max(one for one in steps if one <= max(pace, 1.0))
 
 
 @dataclass(frozen=True)

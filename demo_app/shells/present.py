@@ -219,7 +219,7 @@ class PresentWindow(QWidget):
     def _tint(self) -> None:
         if self.session is not None:
             self.controls.light.controls["tint"].chosen.emit(
-                "tint", self.session.instrument.tint_plate_nm == 0
+                "tint", self.session.light.tint_plate_nm == 0
             )
 
     def _turn_back(self) -> None:
@@ -230,7 +230,7 @@ class PresentWindow(QWidget):
 
     def _turn(self, by: float) -> None:
         if self.session is not None:
-            turned = (self.session.instrument.polarizer_deg + by) % 180
+            turned = (self.session.light.polarizer_deg + by) % 180
             self.session.set_light(polarizer_deg=turned)
 
     def _list_keys(self) -> None:

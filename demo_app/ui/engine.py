@@ -102,6 +102,11 @@ class Engine(QObject):
         return ready[0] if ready else None
 
     @property
+    def light(self) -> Instrument:
+        """What stands around the stage: the instrument, where the scene's settings leave it."""
+        return self.scene.light(self.settings, self.instrument)
+
+    @property
     def end_s(self) -> float:
         """Model time at which playing ends, s."""
         return float(self.scene.seconds(self.settings))

@@ -74,7 +74,7 @@ class LightPage(QWidget):
         session = self._session
         if session is None:
             return
-        light = session.instrument
+        light = session.light
         self.controls["turn"].show_value(light.polarizer_deg % 180)
         self.controls["parallel"].show_value(abs(light.analyser_deg) < 1e-9)
         self.controls["quarter"].show_value(light.quarter_wave)

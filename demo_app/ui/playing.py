@@ -118,11 +118,16 @@ class Session(Led):
     def set_light(self, **values: Any) -> None:
         """Turn the polarizers, put plates in, change the lamp."""
         try:
+            wanted = replace(self.light, **values)
             self.instrument = replace(self.instrument, **values)
+            settings = self.scene.relit(self.settings, wanted)
         except InputError as error:
             self.told.emit(f"{error.problem}; {error.remedy}")
         else:
-            self._post()
+            if settings != self.settings:
+                self._put(settings)
+            else:
+                self._post()
         self.changed.emit()
 
     def brighten(self) -> None:

@@ -96,7 +96,8 @@ class Worker(QThread):
                 shown_s = request.time_s
                 following = self._view(scene, in_force(plan, after.step), after)
                 stage = blend(stage, following.stage, (shown_s - before.time_s) / gap)
-        pixels = self._draw(stage, request.instrument, request.size)
+        instrument = scene.light(settings, request.instrument)
+        pixels = self._draw(stage, instrument, request.size)
         held = request.held
         return Frame(
             number=request.number,
@@ -114,7 +115,7 @@ class Worker(QThread):
             chart=view.chart,
             readings=scene.read(settings, before),
             message=scene.say(settings, before),
-            instrument=request.instrument,
+            instrument=instrument,
             pixels=pixels,
             held_pixels=None
             if held is None
