@@ -1,5 +1,6 @@
 """One control for one setting: made from what the setting says of itself."""
 
+import functools
 import math
 from typing import Any
 
@@ -9,6 +10,7 @@ from PySide6.QtWidgets import (
     QCheckBox,
     QComboBox,
     QDoubleSpinBox,
+    QGridLayout,
     QHBoxLayout,
     QLabel,
     QSlider,
@@ -218,6 +220,45 @@ class ChoiceControl(Control):
         self.chosen.emit(self.setting.name, self.value())
 
 
+class SeveralControl(Control):
+    """Check boxes, of which only so many may be ticked; what is ticked later comes later."""
+
+    def __init__(self, setting: Setting, parent: QWidget | None = None) -> None:
+        super().__init__(setting, parent)
+        self.checks = {name: Tick(words.choice(name), self) for name in setting.choices}
+        self._taken: list[str] = []
+        grid = QGridLayout(self)
+        grid.setContentsMargins(0, 0, 0, 0)
+        grid.setSpacing(2)
+        label = QLabel(setting.label, self)
+        grid.addWidget(label, 0, 0, 1, 2)
+        for place, (name, check) in enumerate(self.checks.items()):
+            grid.addWidget(check, 1 + place // 2, place % 2)
+            check.setFocusPolicy(Qt.FocusPolicy.TabFocus)
+            check.clicked.connect(functools.partial(self._clicked, name))
+        self._describe(label, *self.checks.values())
+        for name, check in self.checks.items():
+            check.setAccessibleName(f"{setting.label}: {words.choice(name)}")
+        self.show_value(setting.default)
+
+    def value(self) -> str:  # noqa: D102
+        return ",".join(self._taken)
+
+    def show_value(self, value: Value) -> None:  # noqa: D102
+        self._taken = str(value).split(",")
+        full = len(self._taken) >= self.setting.most
+        for name, check in self.checks.items():
+            taken = name in self._taken
+            check.setChecked(taken)
+            # The last one stays, and no more than so many can be added.
+            check.setEnabled(len(self._taken) > 1 if taken else not full)
+
+    def _clicked(self, name: str, checked: bool) -> None:
+        others = [one for one in self._taken if one != name]
+        self.show_value(",".join([*others, name] if checked else others))
+        self.chosen.emit(self.setting.name, self.value())
+
+
 class FlagControl(Control):
     """Check box."""
 
@@ -247,7 +288,7 @@ def control_for(setting: Setting, parent: QWidget | None = None) -> Control:
     if isinstance(setting.default, bool):
         return FlagControl(setting, parent)
     if isinstance(setting.default, str):
-        return ChoiceControl(setting, parent)
+        return (SeveralControl if setting.most else ChoiceControl)(setting, parent)
     return NumberControl(setting, parent)
 
 

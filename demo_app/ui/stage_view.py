@@ -10,6 +10,7 @@ from demo_app.ui import theme, words
 from demo_app.ui.chart_view import ChartView, groups
 from demo_app.ui.picture_view import PictureView
 from demo_app.ui.playing import Session
+from demo_app.ui.ranges_view import RangesView
 from demo_app.ui.request import Frame, Pixels
 from demo_app.ui.section_view import SectionView
 
@@ -85,6 +86,8 @@ class StageView(QWidget):
         self.sentence = Sentence(self)
         self.section = SectionView(self)
         self.chart = ChartView(self)
+        self.ranges = RangesView(self)
+        self.ranges.hide()
         self._held_pixels: Pixels | None = None
         self._has_traces = False
         self._fed = QElapsedTimer()
@@ -98,6 +101,7 @@ class StageView(QWidget):
         self._below = QHBoxLayout()
         self._below.addWidget(self.section, 1)
         self._below.addWidget(self.chart, 1)
+        self._below.addWidget(self.ranges, 1)
         self._box = QVBoxLayout(self)
         self._box.addLayout(self._pictures, PICTURES)
         self._box.addWidget(self.sentence)
@@ -109,7 +113,7 @@ class StageView(QWidget):
 
     def set_sizes(self, sizes: theme.Sizes) -> None:
         """Type sizes and spacing."""
-        for view in (self.picture, self.held, self.section, self.chart):
+        for view in (self.picture, self.held, self.section, self.chart, self.ranges):
             view.set_type_size(sizes.stage)
         self.sentence.set_type_size(sizes.sentence)
         self._pictures.setSpacing(sizes.gap)
@@ -172,8 +176,13 @@ class StageView(QWidget):
         if section is not None:
             name = scene.texts.get(section.stress_id, words.choice(section.stress_id))
             self.section.show_section(section, name, fresh=frame.last[0].step == 0)
-        self.chart.setVisible(self._has_traces or frame.chart is not None)
-        if not self.chart.ready:
+        chart = frame.chart
+        ranged = chart is not None and bool(chart.spans)
+        self.chart.setVisible((self._has_traces or chart is not None) and not ranged)
+        self.ranges.setVisible(ranged)
+        if chart is not None and ranged:
+            self.ranges.show_ranges(chart, scene.texts, frame.instrument)
+        elif not self.chart.ready:
             # The first picture is painted before the chart's library is loaded.
             if not self._first_feed.isActive():
                 self._first_feed.start()

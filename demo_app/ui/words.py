@@ -84,6 +84,8 @@ ENGLISH: Mapping[str, str] = {
     "mark.crack": "crack",
     "mark.squeeze": "squeezed",
     "mark.pull": "pulled",
+    "strip.adds": "plate adds",
+    "strip.takes": "plate takes away",
     "gain": "brightened {gain} ×",
     "held": "Held at {time}",
     "held.now": "Now",
@@ -163,7 +165,7 @@ def value_of(setting: Setting, value: Value) -> str:
     if isinstance(value, bool):
         return text("yes" if value else "no")
     if isinstance(value, str):
-        return choice(value)
+        return ", ".join(choice(word) for word in value.split(","))
     return quantity(value, setting.unit, 4)
 
 
