@@ -1,0 +1,1 @@
+"""Parts of the scene `light-table`: samples, their places, the light around them, the words."""
