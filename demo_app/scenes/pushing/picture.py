@@ -9,7 +9,7 @@ from scipy.interpolate import RectBivariateSpline
 
 from demo_app.optics.face_on import face_on, unfold
 from demo_app.optics.retardation import Placed, RetardationMap, Stage
-from demo_app.physics.beams import disk_square
+from demo_app.physics.beams import Piece, disk_square
 from demo_app.physics.heat import ROOM, ZERO_C
 from demo_app.physics.material_files import material
 from demo_app.scenes.pushing.settings import (
@@ -49,7 +49,7 @@ _COLUMNS, _ROWS = 241, 81
 def stage(settings: Settings, state: State) -> Stage:
     """The piece between the polarizers, or its two parts."""
     disk = settings.kind == "disk-squeezed"
-    high = 1.5 * settings.height_mm if disk else 4.0 * settings.height_mm
+    high = 1.65 * settings.height_mm if disk else 4.0 * settings.height_mm
     wide = 1.45 * settings.length_mm
     seen = _disk_map(settings, state) if disk else _bar_map(settings, state)
     if state.broke_s is None:
@@ -177,10 +177,13 @@ def marks(settings: Settings, state: State) -> tuple[Mark, ...]:
     """Arrows and words: where it is pulled and where it is squeezed."""
     if state.broke_s is not None and settings.held:
         return ()
-    spots = _disk_spots(state) if settings.kind == "disk-squeezed" else _spots(settings, state)
+    if settings.kind == "disk-squeezed":
+        spots = _disk_spots(piece_of(settings, state), state)
+    else:
+        spots = _spots(settings, state)
     most = max(abs(stress) for _, _, stress, _ in spots)
     return tuple(
-        Mark("pull" if stress > 0 else "squeeze", x, y, 4 + 8 * abs(stress) / most, angle)
+        Mark("pull" if stress > 0 else "squeeze", x, y, 3 + 5 * abs(stress) / most, angle)
         for x, y, stress, angle in spots
         if abs(stress) > _QUIET
     )
@@ -190,9 +193,14 @@ Spot = tuple[float, float, float, float]
 """Place (mm), stress (Pa) and direction (degrees) of a pair of arrows."""
 
 
-def _disk_spots(state: State) -> list[Spot]:
-    sideways, up = float(state.field.nodal[0, 0, 0]), float(state.field.nodal[1, 0, 0])
-    return [(0.0, 0.0, sideways, 0.0), (0.0, 0.45 * RADIUS_MM, up, 90.0)]
+def _disk_spots(piece: Piece, state: State) -> list[Spot]:
+    """On the upright diameter, above and below the cracks: pulled sideways, squeezed upright."""
+    y = 1e3 * piece.mesh.y[0]
+    spots = ((0, 0.5 * RADIUS_MM, 0.0), (1, -0.55 * RADIUS_MM, 90.0))
+    return [
+        (0.0, at, float(np.interp(abs(at), y, state.field.nodal[k, 0])), angle)
+        for k, at, angle in spots
+    ]
 
 
 def _spots(settings: Settings, state: State) -> list[Spot]:
@@ -201,7 +209,7 @@ def _spots(settings: Settings, state: State) -> list[Spot]:
     shares = [0.0] if settings.kind in STRIPS else [-0.72, 0.72]
     if not settings.held:
         shares = [-0.86, 0.0, 0.86]
-    at = (0.0 if state.broke_s is None else LENGTH_MM / 4) - 18.0
+    at = (0.0 if state.broke_s is None else LENGTH_MM / 4) + 16.0
     y, stress = profile(settings, state)
     there = [float(np.interp(1e-3 * share * half, y, stress)) for share in shares]
     return [(at, share * half, s, 0.0) for share, s in zip(shares, there, strict=True)]
@@ -218,7 +226,8 @@ def outlines(settings: Settings, state: State) -> tuple[Outline, ...]:
 
 
 def _hands(settings: Settings, state: State) -> list[Outline]:
-    size = 6 + 24 * state.force / LARGEST_N if state.force > 0 else 0.0
+    longest = 9 if settings.kind == "disk-squeezed" else 24
+    size = 3 + longest * state.force / LARGEST_N if state.force > 0 else 0.0
     half, end = settings.height_mm / 2, settings.length_mm / 2
     if settings.kind in STRIPS:
         pull = settings.kind == "bar-pulled"
