@@ -92,7 +92,9 @@ READINGS = (
     Reading("axial_outside_MPa", "Along, outside", "MPa", "In the middle of the ring."),
     Reading("axial_inside_MPa", "Along, inside", "MPa", "In the middle of the ring."),
     Reading("hoop_MPa", "Around, outside", "MPa", "In the middle of the ring."),
-    Reading("intensity_ratio", "K over K_IC", "", "At its peak, of the stated flaw."),
+    Reading(
+        "intensity_ratio", "Share of breaking", "", "K over K_IC of the stated flaw, at its peak."
+    ),
     Reading("breaks", "Cracks", "", "The verdict for the stated flaw."),
     Reading("break_at_s", "Cracked at", "s"),
     Reading("crack_run_us", "Crack's run", "µs", "From the flaw through the wall."),
@@ -106,7 +108,7 @@ TRACES = (
     Reading("surface_C", "Ring outside", "°C"),
     Reading("axial_outside_MPa", "Along, outside", "MPa"),
     Reading("axial_inside_MPa", "Along, inside", "MPa"),
-    Reading("intensity_ratio", "K over K_IC", ""),
+    Reading("intensity_ratio", "Share of breaking", "", "K over K_IC: a crack runs at 1."),
 )
 
 TEXTS = {
@@ -122,6 +124,10 @@ TEXTS = {
     "cracking": "The crack is running through the wall: {depth:.1f} of {wall:.1f} mm.",
     "cracked_drop": "Cracked off {after:.2f} s after the drop, {offset:.1f} mm from the middle of "
     "the ring. The pieces let go of most of their stress.",
+    "cracked_drop_middle": "Cracked off {after:.2f} s after the drop, in the middle of the ring. "
+    "The pieces let go of most of their stress.",
+    "cracked_alone_middle": "It cracked by itself at {at:.1f} s, in the middle of the ring: heat "
+    "alone pulled hard enough.",
     "cracked_alone": "It cracked by itself at {at:.1f} s, {offset:.1f} mm from the middle of the "
     "ring: heat alone pulled hard enough.",
     "too_hot": "The ring is too hot: above about {limit:.0f} °C the drop floats on its own steam "
@@ -233,7 +239,8 @@ def say(settings: Settings, state: State) -> Message:
     if hottest < ZERO_C + 40:
         return Message("fading")
     if landed or now > firing.heat_s + 5:
-        return Message("held", {"percent": percent})
+        # A near miss is still a miss: never round up to 100 %.
+        return Message("held", {"percent": min(percent, 99.0)})
     pull = stresses["axial_outside_MPa"]
     return (
         Message("soaking", {"pull": pull}) if pull > 0 else Message("evening", {"squeeze": -pull})
@@ -246,10 +253,11 @@ def _crack_words(settings: Settings, ready: Bottle, moment: crackoff.Moment) -> 
     if crack.parted_s is None:
         return Message("cracking", {"depth": 1e3 * crack.depth, "wall": settings.wall_mm})
     offset = abs(1e3 * (crack.s - ready.ring))
+    place = "_middle" if offset < 0.05 else ""
     if settings.drop and crack.began_s >= settings.drop_at_s:
         after = crack.parted_s - settings.drop_at_s
-        return Message("cracked_drop", {"after": after, "offset": offset})
-    return Message("cracked_alone", {"at": crack.parted_s, "offset": offset})
+        return Message(f"cracked_drop{place}", {"after": after, "offset": offset})
+    return Message(f"cracked_alone{place}", {"at": crack.parted_s, "offset": offset})
 
 
 @functools.lru_cache(maxsize=4)
