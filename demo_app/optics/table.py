@@ -24,10 +24,14 @@ Packed = NDArray[np.uint32]
 ROW_NM = 3000 / 2048
 """Distance of the rows, nm; with `HALF_TURN` it keeps colours within 1.5 of CIEDE2000."""
 
+FEWEST_ROWS = 512
+"""Rows of the shortest tables: closer together, so that no steps show in a faint picture that the
+gain brightens."""
+
 HALF_TURN = 512
 """Columns for half a turn of the diamond angle, that is, for a quarter turn of the axis."""
 
-REACHES_NM = (750.0, 1500.0, 3000.0, 6000.0)
+REACHES_NM = (94.0, 187.0, 375.0, 750.0, 1500.0, 3000.0, 6000.0)
 """How far a table may reach, nm; beyond the last, white light shows its mean colour."""
 
 _STEPS = 16383
@@ -82,8 +86,8 @@ def colour_table(instrument: Instrument, reach_nm: float = REACHES_NM[-1]) -> Co
     With one-colour light the reach is a whole number of wavelengths instead.
     """
     light = lamp(instrument.lamp)
-    rows = round(reach_nm / ROW_NM)
-    row_nm = ROW_NM
+    rows = max(FEWEST_ROWS, round(reach_nm / ROW_NM))
+    row_nm = min(ROW_NM, reach_nm / rows)
     if light.one_colour:
         waves = max(1, round(reach_nm / light.middle_nm))
         row_nm = waves * light.middle_nm / rows

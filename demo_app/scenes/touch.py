@@ -2,14 +2,14 @@
 
 import functools
 import math
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Any
 
 import numpy as np
 
 from demo_app.base.errors import InputError
 from demo_app.optics.face_on import face_on
-from demo_app.optics.retardation import Placed, Stage
+from demo_app.optics.retardation import Placed, RetardationMap, Stage
 from demo_app.physics.heat import ROOM, ZERO_C
 from demo_app.physics.material_files import glasses, material
 from demo_app.physics.plan import touching
@@ -17,8 +17,9 @@ from demo_app.physics.plan.cut import Cut, cut_line, cut_stress, open_rows
 from demo_app.physics.plan.sheet import Sheet, sheet
 from demo_app.physics.plan.spot import Place
 from demo_app.physics.plan.touching import Moment, Tip
-from demo_app.scenes.scene import Mark, Message, Outline, Reading, Scene, View
+from demo_app.scenes.scene import Mark, Message, Outline, Scene, View
 from demo_app.scenes.settings import choice, number
+from demo_app.scenes.touch_parts.texts import READINGS, TEXTS, TRACES
 
 WIDTH_MM, HEIGHT_MM = 200.0, 120.0
 """The plate. An old crack goes straight up from the middle of its lower edge."""
@@ -29,6 +30,8 @@ _STRONG_W = 15.0
 """A stronger tip brings the picture up before a sentence could be read."""
 _ARROWS_NM = 8.0
 """Below this arrows would point at nothing that is seen even in a brightened picture."""
+_JUMP_MM = 1e-3
+"""Width of the step between what is left and what is right of the crack."""
 _COLUMNS, _ROWS = 40, 24
 """Elements; the crack's line lies between two columns of them."""
 
@@ -59,46 +62,6 @@ class Settings:
         help="Length of a crack from the middle of the lower edge; 0: none.",
         live=False,
     )
-
-
-READINGS = (
-    Reading("spot_C", "Hottest place", "°C", "Mean through the thickness; largest over the run."),
-    Reading("crack_runs", "The crack runs", "", "Whether the old crack has grown."),
-    Reading("crack_length_mm", "Crack length", "mm", "Where its tip is now."),
-    Reading("intensity_ratio", "K over K_IC", "", "Of the crack, at its peak."),
-    Reading("tension_MPa", "Largest pull", "MPa", "Over the run; without what a crack adds."),
-    Reading("compression_MPa", "Largest squeeze", "MPa", "Over the run; without a crack."),
-    Reading("retardation_peak_nm", "Retardation peak", "nm", "Over the run; without a crack."),
-    Reading("fade_half_s", "Fades to half in", "s", "Largest retardation, since it was let go."),
-)
-
-TRACES = (
-    Reading("spot_C", "Hottest place", "°C"),
-    Reading("tension_MPa", "Largest pull", "MPa"),
-    Reading("retardation_nm", "Retardation", "nm"),
-    Reading("intensity_ratio", "K over K_IC", ""),
-)
-
-TEXTS = {
-    "cold": "The plate is evenly cool and free of stress: between the polarizers it stays dark.",
-    "warming": "The warm spot wants to grow, the cool glass around it holds it back: it is "
-    "squeezed with {squeeze:.1f} MPa, and around it the glass is pulled with {pull:.1f} MPa.",
-    "faint": "The spot is {rise:.1f} °C warmer than the plate. With {nm:.0f} nm of retardation "
-    "that is too faint to see unless the picture is brightened.",
-    "hard_pull": "The glass is pulled with {pull:.0f} MPa. An ordinary plate holds about "
-    "{strength:.0f}: a real one may well crack here.",
-    "just_let_go": "The tip is gone, but the picture stays: it is the warmth in the glass that "
-    "you see, {rise:.0f} °C more than around it.",
-    "fading": "The warmth spreads, nothing pulls so hard any more, and the picture fades: it "
-    "took {half:.0f} s to half.",
-    "gone": "The plate is even again and the picture is dark: glass that only got warm keeps "
-    "nothing.",
-    "crack_waits": "The crack is pulled open with {percent:.0f} % of what it needs to run.",
-    "crack_ran": "The crack has run to {length:.0f} mm and stopped: at its tip the glass is no "
-    "longer pulled apart hard enough. What it cut through has let go of its stress.",
-    "parted": "The crack ran all through the plate, {at:.1f} s after the start: two pieces, "
-    "and nothing pulls across the cut any more.",
-}
 
 
 def start(settings: Settings) -> Moment:
@@ -183,11 +146,25 @@ def view(settings: Settings, state: Moment) -> View:
         ends = np.array([0.0, 1e3 * state.crack]) - HEIGHT_MM / 2
         outlines = (Outline("crack", np.full(2, 1e3 * x[line.column]), ends),)
     glass = plate.material
-    pieces = tuple(
-        Placed(face_on(at, y, stress, plate.thickness, glass.stress_optic)) for at, stress in parts
-    )
-    stage = Stage(pieces, 1.15 * WIDTH_MM, 1.12 * HEIGHT_MM)
+    maps = [face_on(at, y, stress, plate.thickness, glass.stress_optic) for at, stress in parts]
+    stage = Stage((Placed(_beside(maps)),), 1.15 * WIDTH_MM, 1.12 * HEIGHT_MM)
     return View(stage, marks=_marks(settings, state), outlines=outlines)
+
+
+def _beside(maps: list[RetardationMap]) -> RetardationMap:
+    """Maps that share an edge as one piece with a jump in it; a crack's outline shows how far."""
+    if len(maps) == 1:
+        return maps[0]
+    left, right = maps
+    along = right.along_mm.copy()
+    along[0] += _JUMP_MM
+    return replace(
+        left,
+        v1=np.concatenate([left.v1, right.v1], axis=1),
+        v2=np.concatenate([left.v2, right.v2], axis=1),
+        along_mm=np.concatenate([left.along_mm, along]),
+        half_width_mm=np.concatenate([left.half_width_mm, right.half_width_mm]),
+    )
 
 
 def _marks(settings: Settings, state: Moment) -> tuple[Mark, ...]:

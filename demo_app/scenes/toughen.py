@@ -4,7 +4,7 @@ import functools
 from dataclasses import replace
 
 from demo_app.physics.toughening import begin, blow, cold_after
-from demo_app.scenes.scene import Action, Scene
+from demo_app.scenes.scene import Action, Scene, round_pace
 from demo_app.scenes.settings import change
 from demo_app.scenes.toughening.picture import view
 from demo_app.scenes.toughening.readings import READINGS, TRACES, read, trace
@@ -21,6 +21,11 @@ from demo_app.scenes.toughening.record import (
     quench_of,
 )
 from demo_app.scenes.toughening.words import TEXTS, say
+
+LOCKED_SHARE = 0.05
+"""Share of the cooling in which the stress is locked in."""
+LOCKING_S, COOLING_S = 15.0, 18.0
+"""How long the locking-in and the rest of the cooling may take to tell, about, s."""
 
 
 def start(settings: Settings) -> State:
@@ -88,6 +93,15 @@ def seconds(settings: Settings) -> float:
     return cold if settings.then == "nothing" else max(cold, settings.act_at_s) + ACT_S
 
 
+def pace(settings: Settings, state: State) -> float:
+    """Slow enough to follow the locking-in and the act; the long cooling between in brief."""
+    cold = cold_after(quench_of(settings))
+    locked = LOCKED_SHARE * cold
+    if state.time_s < locked:
+        return round_pace(locked / LOCKING_S)
+    return round_pace((cold - locked) / COOLING_S) if state.time_s < cold else 1.0
+
+
 def _now(settings: Settings, state: State, act: str) -> Settings:
     return change(settings, then=act, act_at_s=min(40000.0, state.time_s))
 
@@ -106,6 +120,7 @@ SCENE = Scene(
     trace=trace,
     view=view,
     say=say,
+    pace=pace,
     actions=(
         Action("hit_now", "Hit both", functools.partial(_now, act="hit")),
         Action("bend_now", "Bend both", functools.partial(_now, act="bend")),

@@ -253,7 +253,7 @@ class SectionView(QWidget):
 
 
 def inmost(values: np.ndarray, x: np.ndarray) -> int:
-    """Flat index of the largest value; of several that are equal, the one nearest the middle."""
-    equal = values >= values.max() - 1e-3 * np.ptp(values)
-    away = np.abs(x - (x.min() + x.max()) / 2)
-    return int(np.where(equal, away, np.inf).argmin())
+    """Flat index of the largest value; of several that are equal, the one in their middle."""
+    equal = np.flatnonzero(values >= values.max() - 1e-3 * np.ptp(values))
+    along = x.flat[equal]
+    return int(equal[np.abs(along - (along.min() + along.max()) / 2).argmin()])

@@ -125,6 +125,15 @@ def test_symmetric_tables_are_their_own_mirror_image(instrument, symmetric):
 
 def test_reach():
     assert reach_for(0.0) == REACHES_NM[0]
-    assert reach_for(750.0) == REACHES_NM[1]
+    assert reach_for(750.0) == 1500.0
     assert reach_for(1e5) == REACHES_NM[-1]
     assert len(colour_table(Instrument(), 1500.0).pixels) == 1025
+
+
+def test_a_brightened_faint_picture_has_no_steps():
+    """Rows of a short table differ by less than an eye tells apart on a dark ground."""
+    table = colour_table(Instrument(gain=10.0), reach_for(50.0))
+    column = table.pixels[: round(30 / table.row_nm), HALF_TURN]
+    grey = (column >> 8 & 0xFF).astype(int)
+    assert grey.max() > 90
+    assert np.abs(np.diff(grey)).max() <= 2

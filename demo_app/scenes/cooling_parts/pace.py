@@ -5,6 +5,7 @@ import numpy as np
 from demo_app.physics.oven import Schedule, ahead
 from demo_app.scenes.cooling_parts.settings import Settings
 from demo_app.scenes.cooling_parts.state import State
+from demo_app.scenes.scene import round_pace
 
 _FALL = 25.0
 """Fall of temperature in a second of the story, K."""
@@ -12,19 +13,18 @@ _HOLD = 4.0
 """Length of the hold in the story, s."""
 _FIRST = 5.0
 """Pace of the first instants in the air, when there is nothing yet to tell it from."""
-_ROUND = (1, 2, 5, 10, 20, 50, 100, 200, 500, 1000)
 
 
 def pace(settings: Settings, state: State, told: Schedule) -> float:
     """Model seconds per second."""
     if settings.way == "oven" and not state.oven.cooling:
-        return _rounded(told.hold_time / _HOLD)
+        return round_pace(told.hold_time / _HOLD)
     if settings.way == "oven":
         coming = ahead(told, state.oven)
         falling = -coming.rate(0.0)
         if falling > 0:
-            return _rounded(_FALL / falling)
-    return _rounded(_FALL / _falling(state)) if state.step > 1 else _FIRST
+            return round_pace(_FALL / falling)
+    return round_pace(_FALL / _falling(state)) if state.step > 1 else _FIRST
 
 
 def _falling(state: State) -> float:
@@ -37,8 +37,3 @@ def _falling(state: State) -> float:
     means = [(one.inside[0] + one.outside[0]) / 2 for one in state.history]
     before = float(np.interp(since, times, means))
     return max(1e-6, (before - means[-1]) / max(state.time_s - since, 1e-6))
-
-
-def _rounded(pace: float) -> float:
-    """The largest of a few round numbers that is not above `pace`."""
-    return float(max((one for one in _ROUND if one <= pace), default=_ROUND[0]))

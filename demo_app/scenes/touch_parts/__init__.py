@@ -1,0 +1,1 @@
+"""What belongs to the scene `touch` and is too long for its file."""
