@@ -43,7 +43,7 @@ def view(settings: Settings, state: State) -> View:
         glass = magnified(stage, *state.place, GLASS_MM / 2, GLASS_TIMES)
         stage = _stage([*pieces, glass], len(lying), cell)
         x, y = state.place
-        side = -1 if y > 0 else 1
+        side = 1 if y >= 0 else -1
         marks.append(Mark(f"{GLASS_TIMES:g} × larger", x, y + side * GLASS_MM / 2))
     here = None if state.place is None else pointed(settings, state)
     return View(

@@ -2,8 +2,9 @@
 
 from typing import Any
 
-from demo_app.optics.instrument import TINT_PLATE_NM
+from demo_app.optics.instrument import TINT_PLATE_NM, Instrument
 from demo_app.optics.light_data import lamp
+from demo_app.optics.words import interference_colour
 from demo_app.scenes.scene import Message, Reading
 from demo_app.scenes.tray.record import KNOWN, Settings, State, samples
 from demo_app.scenes.tray.sample import Sample
@@ -58,15 +59,15 @@ TEXTS = {
     "alike, is stopped by the crossed filter.",
     "no_colour": "Dark: {dark}. Grey: {grey}. Below some {limit:.0f} nm of retardation all colours "
     "of the white light still come through, some more, some less: grey and white.",
-    "tint": "The tint plate adds {plate:.0f} nm: without stress all is violet-red, and even a "
+    "tint": "The tint plate adds {plate:.0f} nm: without stress all is {colour}, and even a "
     "little turns it blue where it adds to the plate, yellow where it takes away.",
     "one_colour": "Light of one colour has no colours to lose: there is but bright and dark, and "
     "each dark line is one wavelength, {wave:.0f} nm, of retardation more.",
     "along": "The filters stand along the samples. Stress along or across a sample does not turn "
     "such light: what was bright goes dark, whatever its stress.",
     "none": "none",
-    "point_stress": "Under the glass: {nm:.0f} nm, order {order:.2f}. In {path:g} mm that is "
-    "{stress:.1f} MPa between the pull along and the pull across.",
+    "point_stress": "Under the glass: {nm:.0f} nm, order {order:.2f}. In {path:g} mm of glass "
+    "the pulls along and across then differ by {stress:.1f} MPa.",
     "point_path": "Under the glass: {nm:.0f} nm, order {order:.2f}. How far the light goes through "
     "this wall differs from place to place, so colour alone tells no stress.",
     "point_molecules": "Under the glass: {nm:.0f} nm, order {order:.2f}. Molecules that froze "
@@ -108,12 +109,13 @@ def say(settings: Settings, state: State) -> Message:
     if all(one is None for one in lying):
         return Message("laying")
     used = lamp(settings.lamp)
-    if settings.tint_plate:
-        return Message("tint", {"plate": TINT_PLATE_NM})
-    if abs((settings.turn_deg + 45) % 90 - 45) < _ALONG_DEG:
-        return Message("along")
     if used.one_colour:
         return Message("one_colour", {"wave": used.middle_nm})
+    if settings.tint_plate:
+        plain = interference_colour(TINT_PLATE_NM, Instrument(lamp=settings.lamp))
+        return Message("tint", {"plate": TINT_PLATE_NM, "colour": plain})
+    if abs((settings.turn_deg + 45) % 90 - 45) < _ALONG_DEG:
+        return Message("along")
     return _sorted([one for one in lying if one is not None])
 
 
