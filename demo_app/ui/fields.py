@@ -253,9 +253,10 @@ class SeveralControl(Control):
             # The last one stays, and no more than so many can be added.
             check.setEnabled(len(self._taken) > 1 if taken else not full)
 
-    def _clicked(self, name: str, checked: bool) -> None:
+    def _clicked(self, name: str) -> None:
         others = [one for one in self._taken if one != name]
-        self.show_value(",".join([*others, name] if checked else others))
+        ticked = self.checks[name].isChecked()
+        self.show_value(",".join([*others, name] if ticked else others))
         self.chosen.emit(self.setting.name, self.value())
 
 
