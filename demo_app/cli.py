@@ -9,6 +9,7 @@ from typing import Any, NoReturn
 
 from demo_app import __version__
 from demo_app.base.errors import InputError
+from demo_app.base.process import one_thread_for_matrices
 
 SHOW = "lehrlight-show"
 EPILOG = """examples:
@@ -35,6 +36,7 @@ def main(argv: Sequence[str] | None = None) -> int:
         Exit status: 0; 2 after one line on standard error about something that a person can mend;
         130 after Ctrl-C; 141 when the reader of the output has gone.
     """
+    one_thread_for_matrices()
     try:
         return _flushed(sys.argv[1:] if argv is None else argv)
     except InputError as error:
@@ -189,6 +191,9 @@ def _present(words: argparse.Namespace) -> int:
 def _window(module: str, *words: str | None) -> int:
     import importlib
 
+    from demo_app.base.process import hold_collector
+
+    hold_collector()  # The shell lets go once its first picture is there.
     try:
         run = importlib.import_module(module).run
     except ImportError as error:

@@ -6,6 +6,10 @@ import threading
 import pytest
 from hypothesis import settings
 
+from demo_app.base.process import one_thread_for_matrices
+
+one_thread_for_matrices()
+
 # The same examples in every run.
 settings.register_profile("same", derandomize=True, deadline=None)
 settings.load_profile("same")

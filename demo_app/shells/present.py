@@ -7,6 +7,7 @@ from PySide6.QtCore import QObject, QSize, QStandardPaths, Qt, QTimer
 from PySide6.QtGui import QCloseEvent, QKeyEvent, QKeySequence, QResizeEvent, QShortcut
 from PySide6.QtWidgets import QHBoxLayout, QWidget
 
+from demo_app.base.process import release_collector
 from demo_app.scenes import catalogue
 from demo_app.scenes.scene import Scene
 from demo_app.ui import application, theme, words
@@ -45,6 +46,14 @@ class PresentWindow(QWidget):
         self.worker.start()
         # The worker begins with the model while the widgets are being made.
         self.session: Session | None = self._open(shown)
+        try:
+            self._build(scenes, shown)
+        except BaseException:
+            # A thread that outlives its window would take the process down with it.
+            self.end()
+            raise
+
+    def _build(self, scenes: Sequence[Scene], shown: str) -> None:
         self.stage = StageView(self)
         self.controls = Controls(self)
         box = QHBoxLayout(self)
@@ -61,8 +70,9 @@ class PresentWindow(QWidget):
         self._save_key = QShortcut(QKeySequence(QKeySequence.StandardKey.Save), self)
         self._save_key.activated.connect(self.save)
         self._keys = self._acts()
-        self.stage.set_session(self.session)
-        self.controls.set_session(self.session)
+        if self.session is not None:
+            self.stage.set_session(self.session)
+            self.controls.set_session(self.session)
 
     def sizeHint(self) -> QSize:  # noqa: D102
         return QSize(1280, 720)
@@ -282,6 +292,10 @@ class Others(QObject):
                 self._window.controls.tell(words.text("unloaded", scene=name, problem=error))
 
 
+def _started(_frame: object) -> None:
+    release_collector()
+
+
 def run(scene_id: str | None, argv: Sequence[str]) -> int:
     """Open the presenter's window on a scene and run until it is closed.
 
@@ -306,6 +320,9 @@ def run(scene_id: str | None, argv: Sequence[str]) -> int:
     first = catalogue.scene(scene_id if scene_id is not None else FIRST)
     guard = application.FaultGuard()
     window = PresentWindow([first], first.id)
+    started = window.session
+    if started is not None:
+        started.framed.connect(_started)
     others = Others(window)
     guard.caught.connect(window.recover)
     guard.install()

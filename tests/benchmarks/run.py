@@ -15,6 +15,10 @@ from typing import Any
 _HERE = Path(__file__).resolve().parent
 sys.path.insert(0, str(_HERE.parent.parent))
 
+from demo_app.base.process import one_thread_for_matrices  # noqa: E402 (needs the path)
+
+one_thread_for_matrices()
+
 
 def names() -> list[str]:
     """Modules beside this one that have ``rows()``."""

@@ -20,8 +20,12 @@ app.processEvents()
 print(time.time() - float(sys.argv[1]))
 """
 
+# The same order as `demo_app.cli` and `demo_app.shells.present.run`.
 _APP = """
 import sys, time
+from demo_app.base.process import hold_collector, one_thread_for_matrices, release_collector
+one_thread_for_matrices()
+hold_collector()
 from demo_app.ui import application
 app = application.make(sys.argv[:1])
 from demo_app.scenes import catalogue
@@ -34,6 +38,7 @@ window.session.toggle()
 painted = None
 def framed(frame):
     global painted
+    release_collector()
     peak = max(float(p.map.retardation_nm().max()) for p in frame.stage.pieces)
     if painted is None and peak > 20.0:
         window.stage.picture.repaint()

@@ -273,7 +273,8 @@ def test_every_sentence_comes_up():
 
 
 def test_sentences_come_in_the_order_of_events():
-    assert default().ids == ["cold", "heating", "soaking", "chilled", "cracking", "cracked_drop_middle"]
+    first = ["cold", "heating", "soaking", "chilled", "cracking", "cracked_drop_middle"]
+    assert default().ids == first
     assert alone().ids == ["cold", "heating", "cracking", "cracked_alone_middle"]
     assert faded().ids == ["cold", "heating", "soaking", "held", "fading"]
     assert short().ids == ["cold", "heating", "evening", "soaking"]
