@@ -19,6 +19,7 @@ from demo_app.scenes.catalogue import scene
 from demo_app.scenes.run import state_at, states
 from demo_app.scenes.scene import Outline
 from demo_app.scenes.settings import make
+from demo_app.scenes.tray import borrowed
 from demo_app.scenes.tray.record import KNOWN, sample
 from demo_app.scenes.tray.sample import Sample, Spread, laid, spread
 
@@ -129,6 +130,15 @@ def test_samples_come_one_after_another():
         if state.time_s >= TABLE.seconds(chosen):
             break
     assert counts == [4, 5, 6, 6]
+
+
+def test_a_borrowed_piece_leaves_no_solver_behind():
+    def kept():
+        return {place: size for place, (_, size) in borrowed._remembered().items()}
+
+    before = kept()
+    assert borrowed.borrowed("push-pull").id == "push-pull"
+    assert all(size <= before.get(place, 0) for place, size in kept().items())
 
 
 def test_places_stay_while_others_come():

@@ -1,6 +1,8 @@
 """What is seen of the table: the samples in their places, the reading glass, the chart."""
 
+import itertools
 import math
+from dataclasses import dataclass
 
 from demo_app.optics.picture import point_reading
 from demo_app.optics.reading_glass import magnified
@@ -10,7 +12,7 @@ from demo_app.scenes.tray.record import Settings, State, samples
 from demo_app.scenes.tray.sample import Sample, moved
 
 CELL_MM = (140.0, 80.0)
-"""Least width and height of a place; they grow with the largest sample."""
+"""Least width and height of a place; a larger sample has a larger one."""
 GAP_MM = 14.0
 """Between places."""
 WORDS_MM = 10.0
@@ -23,31 +25,49 @@ _SHORTEST_NM = 600.0
 Place = tuple[float, float]
 
 
+@dataclass(frozen=True)
+class Layout:
+    """Where the samples lie.
+
+    Parameters
+    ----------
+    places : tuple of (x, y)
+        Middles of the places, row after row from the upper left, mm.
+    width_mm, height_mm : float
+        Of the field that holds them all with their words.
+    """
+
+    places: tuple[Place, ...]
+    width_mm: float
+    height_mm: float
+
+    def stage(self, pieces: list[Placed]) -> Stage:
+        """Field of view with `pieces` in it."""
+        return Stage(tuple(pieces), self.width_mm, self.height_mm)
+
+
 def view(settings: Settings, state: State) -> View:
     """Samples that lie there, named; the chart once there are any."""
     lying = samples(settings, state)
-    cell = _cell(lying)
-    places = _places(len(lying), cell)
+    layout = _layout(lying)
     pieces: list[Placed] = []
     outlines: list[Outline] = []
     marks: list[Mark] = []
-    for (x, y), one in zip(places, lying, strict=True):
+    for (x, y), one in zip(layout.places, lying, strict=True):
         if one is None:
             continue
         pieces += [Placed(part.map, part.x_mm + x, part.y_mm + y) for part in one.pieces]
         outlines += [moved(line, x, y) for line in one.outlines]
         marks.append(Mark(f"{words_of(one.id)}, {one.look}", x, _edge(y, one)))
-    stage = _stage(pieces, len(lying), cell)
     found = [one for one in lying if one is not None]
     if state.place is not None and found:
-        glass = magnified(stage, *state.place, GLASS_MM / 2, GLASS_TIMES)
-        stage = _stage([*pieces, glass], len(lying), cell)
         x, y = state.place
+        pieces.append(magnified(layout.stage(pieces), x, y, GLASS_MM / 2, GLASS_TIMES))
         side = 1 if y >= 0 else -1
         marks.append(Mark(f"{GLASS_TIMES:g} × larger", x, y + side * GLASS_MM / 2))
-    here = None if state.place is None else pointed(settings, state)
+    here = pointed(settings, state)
     return View(
-        stage,
+        layout.stage(pieces),
         marks=tuple(marks),
         outlines=tuple(outlines),
         chart=_chart(found, None if here is None else here[1]) if found else None,
@@ -64,7 +84,7 @@ def pointed(settings: Settings, state: State) -> tuple[Sample, float] | None:
     if state.place is None:
         return None
     lying = samples(settings, state)
-    for (x, y), one in zip(_places(len(lying), _cell(lying)), lying, strict=True):
+    for (x, y), one in zip(_layout(lying).places, lying, strict=True):
         if one is not None:
             own = Stage(one.pieces, 1.0, 1.0)
             found = point_reading(own, state.place[0] - x, state.place[1] - y)
@@ -73,38 +93,28 @@ def pointed(settings: Settings, state: State) -> tuple[Sample, float] | None:
     return None
 
 
-def _cell(lying: tuple[Sample | None, ...]) -> tuple[float, float]:
-    """Width and height of a place, mm."""
-    sizes = [CELL_MM, *(one.size_mm for one in lying if one is not None)]
-    return max(width for width, _ in sizes), max(height for _, height in sizes)
+def _layout(lying: tuple[Sample | None, ...]) -> Layout:
+    """Rows of at most three; each column and row is as large as what lies in it."""
+    columns = len(lying) if len(lying) <= 3 else math.ceil(len(lying) / 2)
+    rows = math.ceil(len(lying) / columns)
+    wide, high = [CELL_MM[0]] * columns, [CELL_MM[1]] * rows
+    for k, one in enumerate(lying):
+        if one is not None:
+            wide[k % columns] = max(wide[k % columns], one.size_mm[0])
+            high[k // columns] = max(high[k // columns], one.size_mm[1])
+    x, width = _middles(wide)
+    y, height = _middles(high)
+    places = tuple((x[k % columns], -y[k // columns]) for k in range(len(lying)))
+    return Layout(places, width, height + 2 * WORDS_MM)
 
 
-def _grid(count: int) -> tuple[int, int]:
-    """Columns and rows."""
-    columns = count if count <= 3 else math.ceil(count / 2)
-    return columns, math.ceil(count / columns)
-
-
-def _places(count: int, cell: tuple[float, float]) -> list[Place]:
-    """Middles of the places, row after row from the upper left, mm."""
-    columns, rows = _grid(count)
-    pitch_x, pitch_y = cell[0] + GAP_MM, cell[1] + GAP_MM
+def _middles(sizes: list[float]) -> tuple[list[float], float]:
+    """Middles of places beside one another, about zero, and the length of them all, mm."""
+    whole = sum(sizes) + GAP_MM * len(sizes)
+    ends = itertools.accumulate(size + GAP_MM for size in sizes)
     return [
-        (
-            (k % columns - (columns - 1) / 2) * pitch_x,
-            ((rows - 1) / 2 - k // columns) * pitch_y,
-        )
-        for k in range(count)
-    ]
-
-
-def _stage(pieces: list[Placed], count: int, cell: tuple[float, float]) -> Stage:
-    columns, rows = _grid(count)
-    return Stage(
-        tuple(pieces),
-        columns * (cell[0] + GAP_MM),
-        rows * (cell[1] + GAP_MM) + 2 * WORDS_MM,
-    )
+        end - (size + GAP_MM) / 2 - whole / 2 for end, size in zip(ends, sizes, strict=True)
+    ], whole
 
 
 def _edge(y: float, one: Sample) -> float:
