@@ -2,14 +2,14 @@
 
 import functools
 import math
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from typing import Any
 
 import numpy as np
 
 from demo_app.base.errors import InputError
 from demo_app.optics.face_on import face_on
-from demo_app.optics.retardation import Placed, RetardationMap, Stage
+from demo_app.optics.retardation import Placed, Stage
 from demo_app.physics.heat import ROOM, ZERO_C
 from demo_app.physics.material_files import glasses, material
 from demo_app.physics.plan import touching
@@ -30,8 +30,6 @@ _STRONG_W = 15.0
 """A stronger tip brings the picture up before a sentence could be read."""
 _ARROWS_NM = 8.0
 """Below this arrows would point at nothing that is seen even in a brightened picture."""
-_JUMP_MM = 1e-3
-"""Width of the step between what is left and what is right of the crack."""
 _COLUMNS, _ROWS = 40, 24
 """Elements; the crack's line lies between two columns of them."""
 
@@ -146,25 +144,11 @@ def view(settings: Settings, state: Moment) -> View:
         ends = np.array([0.0, 1e3 * state.crack]) - HEIGHT_MM / 2
         outlines = (Outline("crack", np.full(2, 1e3 * x[line.column]), ends),)
     glass = plate.material
-    maps = [face_on(at, y, stress, plate.thickness, glass.stress_optic) for at, stress in parts]
-    stage = Stage((Placed(_beside(maps)),), 1.15 * WIDTH_MM, 1.12 * HEIGHT_MM)
-    return View(stage, marks=_marks(settings, state), outlines=outlines)
-
-
-def _beside(maps: list[RetardationMap]) -> RetardationMap:
-    """Maps that share an edge as one piece with a jump in it; a crack's outline shows how far."""
-    if len(maps) == 1:
-        return maps[0]
-    left, right = maps
-    along = right.along_mm.copy()
-    along[0] += _JUMP_MM
-    return replace(
-        left,
-        v1=np.concatenate([left.v1, right.v1], axis=1),
-        v2=np.concatenate([left.v2, right.v2], axis=1),
-        along_mm=np.concatenate([left.along_mm, along]),
-        half_width_mm=np.concatenate([left.half_width_mm, right.half_width_mm]),
+    pieces = tuple(
+        Placed(face_on(at, y, stress, plate.thickness, glass.stress_optic)) for at, stress in parts
     )
+    stage = Stage(pieces, 1.15 * WIDTH_MM, 1.12 * HEIGHT_MM)
+    return View(stage, marks=_marks(settings, state), outlines=outlines)
 
 
 def _marks(settings: Settings, state: Moment) -> tuple[Mark, ...]:

@@ -24,7 +24,7 @@ from demo_app.scenes.toughening.words import TEXTS, say
 
 LOCKED_SHARE = 0.05
 """Share of the cooling in which the stress is locked in."""
-LOCKING_S, COOLING_S = 15.0, 18.0
+LOCKING_S, COOLING_S = 15.0, 15.0
 """How long the locking-in and the rest of the cooling may take to tell, about, s."""
 
 

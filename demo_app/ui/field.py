@@ -1,11 +1,15 @@
 """Where a point of the stage lies in a picture."""
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 from PySide6.QtCore import QPointF
 from PySide6.QtGui import QPainterPath
 
 from demo_app.optics.retardation import Placed, Stage
+
+ABUT_MM = 0.01
+"""Pieces closer than this lie edge to edge."""
 
 
 @dataclass(frozen=True)
@@ -52,13 +56,30 @@ class Field:
         return mm / self.mm_per_px
 
 
-def outline(piece: Placed, field: Field) -> QPainterPath:
-    """Closed outline of a piece in pixels."""
-    along = piece.map.along_mm + piece.x_mm
-    half = piece.map.half_width_mm
+def outlines(pieces: Sequence[Placed], field: Field) -> list[QPainterPath]:
+    """Closed outlines of pieces in pixels; those that lie edge to edge in a row have one."""
+    rows: list[list[Placed]] = []
+    for piece in pieces:
+        if rows and _abut(rows[-1][-1], piece):
+            rows[-1].append(piece)
+        else:
+            rows.append([piece])
+    return [_around(row, field) for row in rows]
+
+
+def _abut(piece: Placed, following: Placed) -> bool:
+    gap = following.map.along_mm[0] + following.x_mm - piece.map.along_mm[-1] - piece.x_mm
+    return piece.y_mm == following.y_mm and abs(gap) < ABUT_MM
+
+
+def _around(row: Sequence[Placed], field: Field) -> QPainterPath:
+    upper, lower = [], []
+    for piece in row:
+        along = piece.map.along_mm + piece.x_mm
+        half = piece.map.half_width_mm
+        upper += [field.point(x, piece.y_mm + h) for x, h in zip(along, half, strict=True)]
+        lower += [field.point(x, piece.y_mm - h) for x, h in zip(along, half, strict=True)]
     path = QPainterPath()
-    upper = [field.point(x, piece.y_mm + h) for x, h in zip(along, half, strict=True)]
-    lower = [field.point(x, piece.y_mm - h) for x, h in zip(along, half, strict=True)]
     path.addPolygon([*upper, *reversed(lower)])
     path.closeSubpath()
     return path

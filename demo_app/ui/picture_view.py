@@ -17,7 +17,7 @@ from PySide6.QtWidgets import QSizePolicy, QWidget
 from demo_app.optics.retardation import Stage
 from demo_app.scenes.scene import Mark, Outline
 from demo_app.ui import theme, words
-from demo_app.ui.field import Field, outline
+from demo_app.ui.field import Field, outlines
 from demo_app.ui.hand import HOVERING, TOUCHING, soft_ring
 from demo_app.ui.marks import MarkPainter, plate, plate_size, scale_bar
 from demo_app.ui.request import Pixels
@@ -127,8 +127,8 @@ class PictureView(QWidget):
         assert self._stage is not None
         painter.setPen(QPen(QColor(190, 200, 210, 170), 1.3))
         painter.setBrush(Qt.BrushStyle.NoBrush)
-        for piece in self._stage.pieces:
-            painter.drawPath(outline(piece, field))
+        for path in outlines(self._stage.pieces, field):
+            painter.drawPath(path)
         for line in self._outlines:
             self._paint_line(painter, line, field)
         font = self.font()

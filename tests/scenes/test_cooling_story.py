@@ -145,11 +145,11 @@ def test_orders_changed_before_the_first_step_hold_from_the_start():
     ],
 )
 def test_at_its_pace_the_story_takes_half_a_minute(values):
-    """Readable, and over before the audience is lost: 15 to 60 s by itself."""
+    """Readable, and over before the audience is lost: 15 to 45 s by itself."""
     settings = _settings(**values)
     wall = 0.0
     for before, after in itertools.pairwise(_story(settings)):
         pace = SCENE.pace(settings, before)
         assert pace in {1, 2, 5, 10, 20, 50, 100, 200, 500, 1000}
         wall += (after.time_s - before.time_s) / pace
-    assert 15 < wall < 60
+    assert 15 < wall < 45

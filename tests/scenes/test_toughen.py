@@ -255,3 +255,14 @@ def test_bad_input_on_the_command_line(capsys):
     assert out == ""
     assert err.count("\n") == 1
     assert "write a start from 511 to 715 °C" in err
+
+
+@pytest.mark.parametrize("thickness", [3, 6, 19])
+def test_at_its_pace_the_story_takes_about_half_a_minute(thickness):
+    chosen = settings(thickness_mm=thickness, then="nothing")
+    end, wall, before = TOUGHEN.seconds(chosen), 0.0, TOUGHEN.start(chosen)
+    while before.time_s < end:
+        after = TOUGHEN.advance(chosen, before)
+        wall += (after.time_s - before.time_s) / TOUGHEN.pace(chosen, before)
+        before = after
+    assert 15 < wall < 60

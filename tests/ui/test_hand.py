@@ -10,7 +10,7 @@ from PySide6.QtCore import QPoint, Qt
 from demo_app.scenes.scene import Action, Mark
 from demo_app.shells.present import PresentWindow
 from demo_app.ui import theme
-from demo_app.ui.field import Field
+from demo_app.ui.field import Field, outlines
 from demo_app.ui.playing import FAINT_GAIN
 
 Key = Qt.Key
@@ -141,3 +141,15 @@ def test_tab_goes_through_the_panel_from_top_to_bottom(open_scene, qtbot):
     tops = [one.mapTo(window, QPoint(0, 0)).y() for one in order]
     assert len(order) > 10
     assert all(after > before - 8 for before, after in itertools.pairwise(tops))
+
+
+def test_pieces_edge_to_edge_have_one_outline():
+    state = dataclasses.replace(bar_scene.start(bar_scene.BarSettings()), broke_at_s=1.0)
+    stage = bar_scene.view(bar_scene.BarSettings(), state).stage
+    field = Field.of(stage, 800, 400)
+    assert len(outlines(stage.pieces, field)) == 2
+    whole = [dataclasses.replace(piece, x_mm=0.0) for piece in stage.pieces]
+    (path,) = outlines(whole, field)
+    assert path.boundingRect().width() == pytest.approx(field.length(160.0))
+    assert not path.contains(field.point(81.0, 0.0))
+    assert path.contains(field.point(0.0, 0.0))

@@ -26,10 +26,8 @@ LONG = 2.6
 FACE_MM = 60.0
 """Side of a part that is drawn face-on."""
 _JOINT = 1e-4
-"""Width of the step between two parts, as a share of a part's length."""
-_BESIDE = 0.02
-"""Distance of the columns next to a joint, as a share of a part's length: what the picture shows
-beyond them is not touched by the step."""
+"""Width of the step in the section of one piece, as a share of a part's length; too narrow to
+be seen in the picture."""
 _GAP = 0.15
 """Gap between parts that are not joined, as a share of a part's length."""
 _MARKED = 1.0
@@ -85,11 +83,9 @@ def stage(what: Piece, state: PieceState, look: Look) -> Stage:
         else:
             across, column = _finer(wall, state.crosswise[k])
             column, half = column * 1e-3 * look.path_mm, 500 * wall.thickness
-        along = np.sort(np.interp((0.0, 1 - _BESIDE, 1.0), (0.0, 1.0), _outwards(ends[k])))
+        along = np.array(ends[k])
         seen = 1e9 * look.stress_optic * np.tile(column[:, None], along.size)
         maps.append((across, seen, np.full(along.size, half), along))
-    if what.joined:
-        maps = [_joined(maps)]
     placed = tuple(
         Placed(
             RetardationMap(
@@ -167,24 +163,9 @@ def _ends(what: Piece, long: float) -> tuple[tuple[float, float], ...]:
     return ((-near - long, -near), (near, near + long))
 
 
-def _outwards(ends: tuple[float, float]) -> tuple[float, float]:
-    """The outer end of a part, then the one towards the middle."""
-    return ends if abs(ends[0]) >= abs(ends[1]) else (ends[1], ends[0])
-
-
 def _finer(wall: Wall, stress: Array) -> tuple[Array, Array]:
     """Places from -1 to 1 and stresses there, each cell cut into four."""
     place = wall.point_z / (wall.thickness / 2)
     quarters = np.arange(4 * (place.size - 1) + 1) / 4
     at = np.interp(quarters, np.arange(place.size), place)
     return at, np.interp(at, place, stress)
-
-
-def _joined(
-    maps: list[tuple[Array, Array, Array, Array]],
-) -> tuple[Array, Array, Array, Array]:
-    """The maps of parts in one piece as one map with a step in its outline."""
-    across = maps[0][0]
-    seen = np.concatenate([one for _, one, _, _ in maps], axis=1)
-    half = np.concatenate([one for _, _, one, _ in maps])
-    return across, seen, half, np.concatenate([along for *_, along in maps])
