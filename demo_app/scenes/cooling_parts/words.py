@@ -12,6 +12,10 @@ from demo_app.scenes.scene import Message
 _DARK_NM = 20.0
 """Below this a picture is called dark: at 550 nm, 1.3 % of the light comes through."""
 
+_STIFFENS = 10.0
+"""Kelvin above the annealing point from which the glass is said to stiffen: an oven's hold is about
+there, and what comes next should be told at once."""
+
 _WHOSE = {
     "optics": "Lenses may keep {limit:.0f} (ISO 10110-2)",
     "magnifier": "Magnifying glasses may keep {limit:.0f} (ISO 10110-2)",
@@ -95,7 +99,7 @@ def say(settings: Settings, state: State) -> Message:
     if settings.look == "face-on" and coolest < glass.strain_point:
         return _face_on(what, state, settings)
     dark = seen_nm(what, state.piece, look_of(settings)) < _DARK_NM
-    if coolest > glass.annealing_point or state.step == 0:
+    if coolest > glass.annealing_point + _STIFFENS or state.step == 0:
         # In the air it comes and goes; a sentence that did so too could not be read.
         steady = settings.way == "oven" or settings.look == "face-on" or state.step == 0
         return Message("soft" if dark and steady else "soft_seen", {"inside": last.inside[k]})
