@@ -6,7 +6,7 @@ from collections.abc import Callable
 import numpy as np
 
 from demo_app.physics.materials import Array
-from demo_app.physics.strength import edge_crack_points
+from demo_app.physics.strength import edge_crack_points, edge_crack_shape
 
 Stress = Callable[[Array], Array]
 """Stress (Pa) at depths (m) below the surface, across the crack, as if there were no crack."""
@@ -64,12 +64,8 @@ def edge_opening(
 
 
 def _weight_times_root(x: float, depth: Array, wall: float) -> Array:
-    """Weight function at `x` of cracks of `depth`, times sqrt(depth - x) (Bueckner 1970)."""
-    share = depth / wall
-    m1 = 0.6147 + 17.1844 * share**2 + 8.7822 * share**6
-    m2 = 0.2502 + 3.2899 * share**2 + 70.0444 * share**6
-    rest = 1 - x / depth
-    return np.asarray(2 / math.sqrt(2 * math.pi) * (1 + m1 * rest + m2 * rest**2))
+    """Weight function at `x` of cracks of `depth`, times sqrt(depth - x)."""
+    return 2 / math.sqrt(2 * math.pi) * edge_crack_shape(1 - x / depth, depth / wall)
 
 
 def inner_opening(

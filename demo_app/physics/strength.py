@@ -46,12 +46,25 @@ def edge_crack_points(depth: float, wall: float, count: int = 24) -> tuple[Array
     share = depth / wall
     if not 0 < share <= DEEPEST + 1e-9:
         raise ValueError(f"crack depth {share:g} of the wall is outside 0 to {DEEPEST}")
-    m1 = 0.6147 + 17.1844 * share**2 + 8.7822 * share**6
-    m2 = 0.2502 + 3.2899 * share**2 + 70.0444 * share**6
     gauss, weights = _gauss(count)
     v = (gauss + 1) / 2
-    kernel = 4 * math.sqrt(depth / (2 * math.pi)) * (1 + m1 * v**2 + m2 * v**4)
+    kernel = 4 * math.sqrt(depth / (2 * math.pi)) * edge_crack_shape(v**2, share)
     return depth * (1 - v**2), kernel * weights / 2
+
+
+def edge_crack_shape(ahead: Array, share: Array | float) -> Array:
+    """Weight function of a long edge crack, over ``2 / sqrt(2 pi (depth - x))`` (Bueckner 1970).
+
+    Parameters
+    ----------
+    ahead : numpy.ndarray
+        Distance from the crack's tip, over its depth: ``1 - x / depth``.
+    share : numpy.ndarray or float
+        Crack depth over wall, at most half.
+    """
+    m1 = 0.6147 + 17.1844 * share**2 + 8.7822 * share**6
+    m2 = 0.2502 + 3.2899 * share**2 + 70.0444 * share**6
+    return np.asarray(1 + m1 * ahead + m2 * ahead**2)
 
 
 @functools.cache
