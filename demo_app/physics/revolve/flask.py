@@ -10,7 +10,7 @@ from numpy.typing import NDArray
 from demo_app.base.errors import InputError
 from demo_app.physics.materials import Material
 from demo_app.physics.revolve.body import Body, body
-from demo_app.physics.revolve.mesh import wall_mesh
+from demo_app.physics.revolve.mesh import fine_at_both, wall_mesh
 from demo_app.physics.revolve.profile import Arc, Line, Profile, Taper
 
 Array = NDArray[np.float64]
@@ -139,7 +139,7 @@ def flask(
     """
     profile = flask_profile(outer_diameter, length, base, wall)
     ends = _ends(profile, fineness)
-    mesh = wall_mesh(profile, ends, base * _both_ends(through))
+    mesh = wall_mesh(profile, ends, base * fine_at_both(through, 0.7))
     corners = profile.corners()
     middle = int(np.argmin(np.abs(mesh.s - (corners[1] + corners[2]) / 2)))
     bore = _NECK_SHARE * outer_diameter / 2 - wall
@@ -157,9 +157,3 @@ def _ends(profile: Profile, fineness: float) -> Array:
         count = max(1 if k else 2, math.ceil(part.length / longest * fineness - 1e-9))
         ends.append(np.linspace(corners[k], corners[k + 1], count + 1)[1:])
     return np.concatenate(ends)
-
-
-def _both_ends(count: int) -> Array:
-    """Element ends from 0 to 1, finer towards both."""
-    even = np.linspace(-1.0, 1.0, count + 1)
-    return np.asarray((1 + 0.3 * even + 0.7 * np.sin(np.pi / 2 * even)) / 2)

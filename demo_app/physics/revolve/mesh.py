@@ -137,6 +137,20 @@ def through(wall: float, first: float, count: int) -> Array:
     return np.asarray(ends * wall / ends[-1])
 
 
+def fine_at_both(count: int, share: float) -> Array:
+    """Element ends through a wall from 0 to 1, finer towards both faces.
+
+    Parameters
+    ----------
+    count : int
+        Number of elements.
+    share : float
+        How much of a sine there is in their spacing, 0 (all alike) to 1.
+    """
+    even = np.linspace(-1.0, 1.0, count + 1)
+    return np.asarray((1 + (1 - share) * even + share * np.sin(np.pi / 2 * even)) / 2)
+
+
 def wall_mesh(profile: Profile, ends: Array, depths: Array, split: float | None = None) -> WallMesh:
     """Mesh from element ends along the midline and through the wall (m).
 

@@ -4,16 +4,11 @@ import functools
 import math
 from dataclasses import dataclass
 
-import numpy as np
-from numpy.typing import NDArray
-
 from demo_app.base.errors import InputError
 from demo_app.physics.materials import Material
 from demo_app.physics.revolve.body import Body, body
-from demo_app.physics.revolve.mesh import graded, wall_mesh
+from demo_app.physics.revolve.mesh import fine_at_both, graded, wall_mesh
 from demo_app.physics.revolve.profile import Arc, Line, Profile
-
-Array = NDArray[np.float64]
 
 FILLET = 4e-3
 """Radius of the inner edge between wall and base, m."""
@@ -62,7 +57,7 @@ def tumbler(
     profile = tumbler_profile(outer_diameter, wall, height)
     bend = profile.parts[0].length + profile.parts[1].length / 2
     ends = graded(profile, bend, fine=1.5e-3, flat=0.006, coarse=3.5e-3)
-    depths = wall * _both_ends(through)
+    depths = wall * fine_at_both(through, 0.8)
     piece = body(material, wall_mesh(profile, ends, depths))
     return Tumbler(piece, wall, height, outer_diameter / 2 - wall)
 
@@ -84,9 +79,3 @@ def tumbler_profile(outer_diameter: float, wall: float, height: float) -> Profil
         Line(height - wall / 2 - heel),
     )
     return Profile((0.0, wall / 2), 0.0, parts, wall)
-
-
-def _both_ends(count: int) -> Array:
-    """Element ends from 0 to 1, finer towards both."""
-    even = np.linspace(-1.0, 1.0, count + 1)
-    return np.asarray((1 + 0.2 * even + 0.8 * np.sin(np.pi / 2 * even)) / 2)
