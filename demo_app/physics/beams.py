@@ -244,7 +244,7 @@ def _graded(low: float, high: float, count: int) -> Array:
     return np.asarray(low + (high - low) * np.linspace(0, 1, count) ** 1.6)
 
 
-def locked_stress(material: Material, y: Array, plate_stress: Array) -> Array:
+def locked_stress(material: Material, plate_stress: Array) -> Array:
     """Stress (3, points), Pa, that held points of a narrow slice have.
 
     A wide plate has the same stress in both directions of its plane; a narrow slice of it lets the
@@ -255,12 +255,10 @@ def locked_stress(material: Material, y: Array, plate_stress: Array) -> Array:
     ----------
     material : Material
         Elastic from here on.
-    y : numpy.ndarray
-        Shape (points,): kept for the shape of the answer, m.
     plate_stress : numpy.ndarray
         Shape (points,), Pa: of the wide plate there.
     """
     strain = plate_stress / free_membrane_modulus(material)
-    stress = np.zeros((3, y.size))
+    stress = np.zeros((3, strain.size))
     stress[0] = material.youngs_modulus * strain
     return stress

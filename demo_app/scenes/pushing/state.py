@@ -67,8 +67,8 @@ class State:
         Largest retardation so far.
     broke_s : float or None
         When it parted.
-    last : dict
-        Readings just before it parted.
+    last : tuple of (str, float)
+        Names and values of the readings just before it parted.
     """
 
     time_s: float
@@ -130,10 +130,8 @@ def held_field(settings: Settings, force: float) -> Field:
 def slice_field(settings: Settings, column: ColumnState, parts: int = 1) -> Field:
     """Field of a narrow slice of the plate as it is now, or of each of its `parts`."""
     piece, wall = _slice(settings.material, LENGTH_MM / parts), wall_of(settings.material)
-    y = piece.mesh.inside.y
-    there = np.interp(y, wall.point_z, column.stress)
-    stress = beams.locked_stress(piece.material, y, there)
-    return beams.locked_in(piece, stress)
+    there = np.interp(piece.mesh.inside.y, wall.point_z, column.stress)
+    return beams.locked_in(piece, beams.locked_stress(piece.material, there))
 
 
 def profile(settings: Settings, state: State) -> tuple[Array, Array]:
