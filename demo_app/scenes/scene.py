@@ -128,7 +128,9 @@ class Outline:
     Parameters
     ----------
     kind : str
-        "crack", "shard" (closed), "interlayer", "cut" (where a slice was imagined).
+        "crack", "shard" (closed), "interlayer" (an edge within the piece), "cut" (where a slice
+        was imagined, or how far a melt has come), "hand" (what presses or pulls, and how hard),
+        "gate" (where a melt comes in).
     x_mm, y_mm : numpy.ndarray
         Shape (points,).
     """

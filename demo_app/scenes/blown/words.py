@@ -164,13 +164,10 @@ def say(settings: Settings, state: State) -> Message:
     outside, inside = (float(temperature[0, k]) - ZERO_C for k in (0, -1))
     if state.step == 0:
         return _fresh(settings, what)
-    material = what.piece.material
-    if float(temperature.max()) > material.strain_point:
-        if settings.way == "oven":
-            return Message("even", {"outside": outside, "inside": inside})
-        return Message("soft", {"inside": inside})
     if settings.way == "oven":
         return Message("even", {"outside": outside, "inside": inside})
+    if float(temperature.max()) > what.piece.material.strain_point:
+        return Message("soft", {"inside": inside})
     return Message("shrinking", {"squeeze": max(0.0, -trace(settings, state)["base_outside_MPa"])})
 
 
