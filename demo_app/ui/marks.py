@@ -99,8 +99,8 @@ class MarkPainter:
             shape = getattr(self, f"_{mark.kind}", None)
             if shape is not None:
                 shape(mark)
-        said = [mark for mark in found if mark.kind != "touch"]
-        ranked = sorted(said, key=lambda mark: RANK.get(mark.kind, len(RANK)))
+        worded = [mark for mark in found if mark.kind != "touch"]
+        ranked = sorted(worded, key=lambda mark: RANK.get(mark.kind, len(RANK)))
         for box, said, colour in [self._word(mark) for mark in ranked]:
             plate(self._painter, box, said, colour)
 
@@ -236,16 +236,18 @@ class MarkPainter:
         return at + QPointF(side * half, up * self._size * 0.5)
 
     def _beside(self, mark: Mark, at: QPointF, width: float, height: float) -> QRectF:
-        """Box beside a pair of arrows: right, left, or a line higher or lower."""
+        """Box beside a pair of arrows: right, left, a line higher or lower, or beyond its ends."""
         angle = math.radians(mark.angle_deg)
         span, gap = self._span(mark), self._size * 0.5
-        reach = span * abs(math.cos(angle)) + gap
+        reach, far = span * abs(math.cos(angle)) + gap, span * abs(math.sin(angle)) + gap
         room = QRectF(0, 0, self._field.width, self._field.height)
         boxes = [
             QRectF(left, at.y() - height / 2 + row * height * 1.1, width, height)
             for row in (0, 1, -1, 2, -2)
             for left in (at.x() + reach, at.x() - reach - width)
         ]
+        within = min(max(at.x() - width / 2, room.left()), room.right() - width)
+        boxes += [QRectF(within, top, width, height) for top in (at.y() - far - height, at.y() + far)]
         for box in boxes:
             if room.contains(box) and not self._crowded(box):
                 return box
