@@ -17,6 +17,9 @@ INK = 150
 
 def contour(piece: Placed) -> tuple[Array, Array]:
     """Closed outline of a piece in stage millimetres: x and y, shape (points,)."""
+    if piece.rim is not None:
+        x, y = (np.append(one, one[0]) for one in piece.rim)
+        return x + piece.x_mm, y + piece.y_mm
     along, half = piece.map.along_mm, piece.map.half_width_mm
     x = np.concatenate([along, along[::-1], along[:1]]) + piece.x_mm
     y = np.concatenate([half, -half[::-1], half[:1]]) + piece.y_mm

@@ -1,6 +1,6 @@
 """The retardation map: all that light knows of stress."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Any
 
 import numpy as np
@@ -46,11 +46,23 @@ class RetardationMap:
 
 @dataclass(frozen=True)
 class Placed:
-    """A piece on the stage: its map moved by (x_mm, y_mm)."""
+    """A piece on the stage: its map moved by (x_mm, y_mm).
+
+    Parameters
+    ----------
+    map : RetardationMap
+        Its light.
+    x_mm, y_mm : float
+        Where the map's origin lies on the stage, mm.
+    rim : tuple of numpy.ndarray or None
+        Places x and y, shape (points,), mm, of its closed outline in the map's coordinates; None
+        where `map.half_width_mm` is its outline.
+    """
 
     map: RetardationMap
     x_mm: float = 0.0
     y_mm: float = 0.0
+    rim: tuple[NDArray[np.float64], NDArray[np.float64]] | None = None
 
 
 @dataclass(frozen=True)
@@ -96,9 +108,5 @@ def blend(first: Stage, second: Stage, share: float) -> Stage:
             "v1": a.map.v1 + part * (b.map.v1 - a.map.v1),
             "v2": a.map.v2 + part * (b.map.v2 - a.map.v2),
         }
-        pieces.append(Placed(_with(b.map, changes), b.x_mm, b.y_mm))
+        pieces.append(replace(b, map=replace(b.map, **changes)))
     return Stage(tuple(pieces), second.width_mm, second.height_mm, second.centre_mm)
-
-
-def _with(source: RetardationMap, changes: dict[str, Any]) -> RetardationMap:
-    return RetardationMap(**{**source.__dict__, **changes})

@@ -30,6 +30,9 @@ class Upright:
         Half the height of its frame, mm.
     middle_mm : float
         Height of the frame's middle in the piece's own coordinates, mm.
+    rim : tuple of numpy.ndarray
+        Places x and y, shape (points,), mm, of the upright outline, counted from the frame's
+        middle; for `Placed`.
     """
 
     knot: NDArray[np.intp]
@@ -39,6 +42,7 @@ class Upright:
     across: Array
     half_height_mm: float
     middle_mm: float
+    rim: tuple[Array, Array]
 
     def turned(self, lying: RetardationMap) -> RetardationMap:
         """The same light with the axis of revolution upright."""
@@ -77,6 +81,7 @@ def upright(lying: RetardationMap) -> Upright:
     knot = np.minimum(place.astype(np.intp), lying.across.size - 2)
     low, high = float(lying.along_mm[0]), float(lying.along_mm[-1])
     middle, half = (low + high) / 2, (high - low) / 2
+    edge, up = lying.half_width_mm, lying.along_mm - middle
     return Upright(
         knot,
         (place - knot).astype(np.float32),
@@ -85,4 +90,5 @@ def upright(lying: RetardationMap) -> Upright:
         (lying.along_mm - middle) / half,
         half,
         middle,
+        (np.concatenate([edge, -edge[::-1]]), np.concatenate([up, up[::-1]])),
     )

@@ -60,7 +60,7 @@ def outlines(pieces: Sequence[Placed], field: Field) -> list[QPainterPath]:
     """Closed outlines of pieces in pixels; those that lie edge to edge in a row have one."""
     rows: list[list[Placed]] = []
     for piece in pieces:
-        if rows and _abut(rows[-1][-1], piece):
+        if rows and piece.rim is None and _abut(rows[-1][-1], piece):
             rows[-1].append(piece)
         else:
             rows.append([piece])
@@ -75,6 +75,11 @@ def _abut(piece: Placed, following: Placed) -> bool:
 def _around(row: Sequence[Placed], field: Field) -> QPainterPath:
     upper, lower = [], []
     for piece in row:
+        if piece.rim is not None:
+            upper += [
+                field.point(piece.x_mm + x, piece.y_mm + y) for x, y in zip(*piece.rim, strict=True)
+            ]
+            continue
         along = piece.map.along_mm + piece.x_mm
         half = piece.map.half_width_mm
         upper += [field.point(x, piece.y_mm + h) for x, h in zip(along, half, strict=True)]

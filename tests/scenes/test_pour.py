@@ -8,6 +8,7 @@ import pytest
 from demo_app.base.errors import InputError
 from demo_app.optics.upright import upright
 from demo_app.physics.heat import ZERO_C
+from demo_app.physics.revolve.tumbler import FILLET
 from demo_app.scenes.pour import SCENE, Settings
 from demo_app.scenes.poured.record import cups_of, lines_of
 from demo_app.scenes.poured.words import TEXTS
@@ -151,6 +152,24 @@ def test_an_upright_piece_shows_the_light_of_the_lying_one():
     assert float(seen.retardation_nm().max()) <= float(lying.retardation_nm().max()) * 1.0001
     with pytest.raises(ValueError, match="mirrored"):
         upright(seen)
+
+
+def test_the_drawn_outline_is_that_of_the_glass_with_its_round_heel():
+    settings, state = last()
+    for side, placed, cup in zip(
+        (-1, 1), SCENE.view(settings, state).stage.pieces, cups_of(settings), strict=True
+    ):
+        x, y = placed.rim
+        mesh = cup.piece.mesh
+        radius, height = 1e3 * float(mesh.r.max()), 1e3 * float(np.ptp(mesh.z))
+        assert side * placed.x_mm > 0
+        assert np.ptp(x) == pytest.approx(2 * radius)
+        assert np.ptp(y) == pytest.approx(height, abs=0.01)
+        # On a heel of radius R the place at 45 degrees lies (1 - 1 / sqrt(2)) R within the corner.
+        heel = 1e3 * (cup.piece.mesh.depth[-1] + FILLET)
+        at = y - y.min() < heel
+        corner = np.hypot(np.abs(x[at]) - (radius - heel), heel - (y[at] - y.min()))
+        assert corner[np.abs(x[at]) > radius - heel] == pytest.approx(heel, abs=0.05)
 
 
 def test_the_tumblers_begin_at_their_own_temperature():

@@ -12,6 +12,7 @@ from demo_app.scenes.poured.record import (
     State,
     cups_of,
     halfway,
+    lines_of,
 )
 from demo_app.scenes.scene import Mark, Outline, View
 
@@ -23,7 +24,7 @@ def view(settings: Settings, state: State) -> View:
         (-0.5, 0.5), (state.thick, state.thin), cups_of(settings), strict=True
     ):
         x = side * APART_MM
-        placed.append(Placed(cup.map, x, 0.0))
+        placed.append(Placed(cup.map, x, 0.0, lines_of(made)[1].rim))
         marks += _marks(x, cup, made)
         if cup.cracked_s is not None:
             lines.append(_crack(x, cup, made))
