@@ -247,7 +247,9 @@ class MarkPainter:
             for left in (at.x() + reach, at.x() - reach - width)
         ]
         within = min(max(at.x() - width / 2, room.left()), room.right() - width)
-        boxes += [QRectF(within, top, width, height) for top in (at.y() - far - height, at.y() + far)]
+        boxes += [
+            QRectF(within, top, width, height) for top in (at.y() - far - height, at.y() + far)
+        ]
         for box in boxes:
             if room.contains(box) and not self._crowded(box):
                 return box
