@@ -62,6 +62,7 @@ SCENE = Scene(
     view=view,
     say=say,
     pace=pace,
+    section_shows="stress",
     actions=(
         Action("hit", "Hit it outside", _hit),
         Action("scratch", "Scratch it inside", _scratch),

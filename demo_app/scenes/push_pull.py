@@ -236,5 +236,6 @@ SCENE = Scene(
     trace=trace,
     view=view,
     say=say,
+    section_shows="stress",
     actions=(Action("let_go", "Let go", _let_go),),
 )

@@ -294,6 +294,8 @@ class Scene:
     pace : callable
         ``pace(settings, state) -> float``: model seconds per second that suit this part of the
         story, for as long as no person has chosen a speed. A few round numbers.
+    section_shows : str
+        What the colours of a section mean until a person chooses: "temperature" or "stress".
     light : callable
         ``light(settings, instrument) -> Instrument``: what stands around the stage, where the
         settings have a say in it; `instrument` is what whoever shows the scene has arranged.
@@ -320,5 +322,6 @@ class Scene:
     reach_mm: Callable[[Any], float] | None = None
     drag: Callable[[Any, Any, str, float, float], Any] | None = None
     pace: Callable[[Any, Any], float] = real_speed
+    section_shows: str = "temperature"
     light: Callable[[Any, Instrument], Instrument] = as_arranged
     relit: Callable[[Any, Instrument], Any] = as_before

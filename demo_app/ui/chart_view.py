@@ -228,6 +228,10 @@ class ChartView(QWidget):
             self._settle()
         heading = " &nbsp; ".join(said)
         self._head.setText(f"<div style='font-size:{self._size_px}px'>{heading}</div>")
+        # It only grows: names that come and go must not make the plot jump.
+        needed = self._head.heightForWidth(self._head.width())
+        if needed > self._head.height():
+            self._head.setFixedHeight(needed)
         if below != self._below:
             self._below = below
             self._label_below()

@@ -29,7 +29,7 @@ class SectionView(QWidget):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._section: Section | None = None
-        self._stress_name = ""
+        self._stress_name = self._title = ""
         self._size_px = 16
         self._mode = "temperature"
         self._limits = {"temperature": 100.0, "stress": 1.0}
@@ -57,9 +57,11 @@ class SectionView(QWidget):
         self._size_px = size
         self.update()
 
-    def show_section(self, section: Section | None, stress_name: str, *, fresh: bool) -> None:
-        """Show a section; `fresh` lets the colour scales begin anew."""
-        self._section, self._stress_name = section, stress_name
+    def show_section(
+        self, section: Section | None, stress_name: str, *, fresh: bool, title: str = ""
+    ) -> None:
+        """Show a section under its `title`; `fresh` lets the colour scales begin anew."""
+        self._section, self._stress_name, self._title = section, stress_name, title
         if section is not None:
             heat = round_up(float(section.temperature_C.max()))
             stress = round_up(float(np.abs(section.stress_MPa).max()))
@@ -81,7 +83,7 @@ class SectionView(QWidget):
         name = words.text("section.heat")
         if self._mode == "stress":
             name = words.text("section.stress", name=self._stress_name)
-        return f"{words.text('section.title')} · {name}"
+        return f"{self._title or words.text('section.title')} · {name}"
 
     def truth(self) -> str:
         """How the drawing differs from the wall, in words."""

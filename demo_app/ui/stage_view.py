@@ -175,7 +175,8 @@ class StageView(QWidget):
         self._share_height(alone=section is None)
         if section is not None:
             name = scene.texts.get(section.stress_id, words.choice(section.stress_id))
-            self.section.show_section(section, name, fresh=frame.last[0].step == 0)
+            fresh, title = frame.last[0].step == 0, scene.texts.get("section_title", "")
+            self.section.show_section(section, name, fresh=fresh, title=title)
         chart = frame.chart
         ranged = chart is not None and bool(chart.spans)
         self.chart.setVisible((self._has_traces or chart is not None) and not ranged)

@@ -379,6 +379,36 @@ def test_no_words_of_a_scene_are_cut(app, qtbot, settle, name):
     made.close()
 
 
+@pytest.mark.parametrize("name", ["bubble", "pour"])
+def test_names_of_four_curves_are_all_seen(app, qtbot, settle, name):
+    made = PresentWindow([catalogue.load(name)], name)
+    qtbot.addWidget(made)
+    made.resize(1280, 720)
+    made.show()
+    qtbot.waitUntil(lambda: made.stage.chart.ready)
+    made.session.step(1)
+    settle(made.session)
+    head = made.stage.chart._head
+    assert head.text().count("<b>") == 4
+    assert head.heightForWidth(head.width()) <= head.height()
+    made.close()
+
+
+def test_a_scene_says_what_its_section_shows_first(app, qtbot, settle):
+    made = PresentWindow([catalogue.load(name) for name in ("push-pull", "ring")], "push-pull")
+    qtbot.addWidget(made)
+    made.show()
+    settle(made.session)
+    section, choice = made.stage.section, made.controls.light.section
+    assert (section.mode, choice.value()) == ("stress", "stress")
+    assert section.words() == "Seen from the side · stress along the bar"
+    made.show_scene("ring")
+    settle(made.session)
+    assert (section.mode, choice.value()) == ("temperature", "temperature")
+    assert section.words() == "Cut through the wall · temperature"
+    made.close()
+
+
 def fits(label):
     room = label.contentsRect()
     flags = int(label.alignment()) | (Qt.TextFlag.TextWordWrap if label.wordWrap() else 0)

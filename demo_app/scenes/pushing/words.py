@@ -41,6 +41,7 @@ TEXTS = {
     "and squeeze, and in each they add up to zero.",
     "broke_flaw": "It broke at an ordinary scratch, {at:.1f} s after the start: such a pull breaks "
     "most pieces that have been in use.",
+    "section_title": "Seen from the side",
     "along": "along the bar",
     "sideways": "sideways",
     "across": "stress in the cut",
