@@ -1,6 +1,6 @@
 """The picture between the polarizers, with its outline, marks and scale."""
 
-from PySide6.QtCore import QEvent, QObject, QPointF, QRectF, QSize, Qt, Signal
+from PySide6.QtCore import QEvent, QObject, QPointF, QRectF, QSize, Qt, QTimer, Signal
 from PySide6.QtGui import (
     QColor,
     QEventPoint,
@@ -23,6 +23,7 @@ from demo_app.ui.marks import MarkPainter, plate, plate_size, scale_bar
 from demo_app.ui.request import Pixels
 
 MOST_PIXELS = 1920 * 1080
+HAND_MS = 12
 
 
 class PictureView(QWidget):
@@ -56,6 +57,11 @@ class PictureView(QWidget):
         # so that it follows without waiting for a picture.
         self._hand_mm: float | None = None
         self._hand: QPointF | None = None
+        # A hand moves oftener than pictures come: each that comes shows it, else this does.
+        self._hand_due = QTimer(self)
+        self._hand_due.setSingleShot(True)
+        self._hand_due.setInterval(HAND_MS)
+        self._hand_due.timeout.connect(self.update)
         self._outlines: tuple[Outline, ...] = ()
         self._finger: int | None = None
         self._down: QPointF | None = None
@@ -111,6 +117,7 @@ class PictureView(QWidget):
         self.sized.emit()
 
     def paintEvent(self, event: QPaintEvent) -> None:  # noqa: D102
+        self._hand_due.stop()
         with QPainter(self) as painter:
             if self._pixels is None or self._stage is None:
                 painter.fillRect(self.rect(), QColor(theme.STAGE))
@@ -228,7 +235,8 @@ class PictureView(QWidget):
     def _show_hand(self, position: QPointF | None) -> None:
         if self.pointing and position != self._hand:
             self._hand = position
-            self.update()
+            if not self._hand_due.isActive():
+                self._hand_due.start()
 
     def _lift(self) -> None:
         self._down = None
