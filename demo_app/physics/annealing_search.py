@@ -25,8 +25,9 @@ from demo_app.physics.firing import fired, oven_face
 from demo_app.physics.heat import ROOM, ZERO_C
 from demo_app.physics.materials import Array, Material
 from demo_app.physics.oven import Schedule, whole
+from demo_app.physics.plane import plane_response, plane_strains
 from demo_app.physics.relaxation import finish, predict, rest
-from demo_app.physics.stepped import Piece, plane_response, plane_strains
+from demo_app.physics.stepped import Piece
 
 FASTEST = 600 / 3600
 """Fastest cooling that is proposed, K/s: a small oven with its door ajar (common practice)."""

@@ -16,6 +16,7 @@ from scipy.linalg import lapack
 
 from demo_app.physics.column.heat import Face, heat_step
 from demo_app.physics.materials import Array, Material
+from demo_app.physics.plane import plane_strains
 from demo_app.physics.plane_stress import balanced, mirrored, quarter
 from demo_app.physics.relaxation import PointState, finish, predict, rest
 from demo_app.physics.toughening import Quench, begin, blow, cold_after
@@ -128,12 +129,7 @@ def _stretched(
 ) -> tuple[PointState, Array]:
     """Points after a step in which the plate stretches them alike; their in-plane stress, Pa."""
     step = predict(material, memory, temperature, dt)
-    uniaxial = step.bulk_modulus + 4 / 3 * step.shear_modulus
-    lame = step.bulk_modulus - 2 / 3 * step.shear_modulus
-    free = 3 * step.bulk_modulus * step.free_strain
-    across = (free - step.remembered[2] - 2 * lame * stretch) / uniaxial
-    in_plane = np.full_like(across, stretch)
-    later, stress = finish(material, memory, step, np.stack((in_plane, in_plane, across)))
+    later, stress = finish(material, memory, step, plane_strains(step, stretch, stretch))
     return later, stress[0]
 
 

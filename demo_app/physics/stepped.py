@@ -18,10 +18,8 @@ from demo_app.physics.column.advance import ColumnState
 from demo_app.physics.column.heat import Faces, heat_step
 from demo_app.physics.column.wall import CELLS, Wall, plate
 from demo_app.physics.materials import Array, Material
-from demo_app.physics.relaxation import Increment, finish, predict
-
-_FLOOR = 1e-12
-"""Stiffness added to a liquid, as a share of its bulk modulus."""
+from demo_app.physics.plane import plane_response, plane_strains
+from demo_app.physics.relaxation import finish, predict
 
 
 @dataclass(frozen=True)
@@ -185,35 +183,3 @@ def _carry_joined(
         )
         crosswise.append(stress[1])
     return PieceState(tuple(parts), tuple(crosswise))
-
-
-def plane_response(step: Increment) -> tuple[Array, Array, Array, Array]:
-    """Stress of points held in plane, and how it rises with the in-plane strains.
-
-    The stress through the wall stays zero; written so that no bulk stress cancels in a liquid.
-
-    Returns
-    -------
-    tuple of numpy.ndarray
-        Each of shape (p,), Pa: held stress along and across; its rise with the strain in its own
-        and in the other direction.
-    """
-    uniaxial = step.bulk_modulus + 4 / 3 * step.shear_modulus
-    through = step.remembered[2]
-    kept = 2 * step.shear_modulus / uniaxial
-    free = 3 * step.bulk_modulus * kept * step.free_strain - kept * through
-    floor = _FLOOR * step.bulk_modulus
-    own = 2 * kept * (step.bulk_modulus + step.shear_modulus / 3) + floor
-    other = kept * (step.bulk_modulus - 2 / 3 * step.shear_modulus)
-    along, across = (step.remembered[i] - through - free for i in (0, 1))
-    return along, across, own, other
-
-
-def plane_strains(step: Increment, along: Array | float, across: Array | float) -> Array:
-    """Strain increments, shape (3, p), that leave no stress through the wall."""
-    uniaxial = step.bulk_modulus + 4 / 3 * step.shear_modulus
-    lame = step.bulk_modulus - 2 / 3 * step.shear_modulus
-    free = 3 * step.bulk_modulus * step.free_strain
-    through = (free - step.remembered[2] - lame * (along + across)) / uniaxial
-    one = np.ones_like(through)
-    return np.stack((along * one, across * one, through))

@@ -13,6 +13,7 @@ import numpy as np
 from demo_app.physics.column.heat import Face, Faces, heat_step
 from demo_app.physics.column.wall import Wall
 from demo_app.physics.materials import Array, Material
+from demo_app.physics.plane import plane_response, plane_strains
 from demo_app.physics.relaxation import Increment, PointState, finish, predict, rest
 
 _COMPS = 3
@@ -26,8 +27,6 @@ _GROWTH = 0.25
 """Largest step as a share of the time since the last sudden change."""
 _REST = 0.5
 """A run without a stated end is over when less change than this is still to come, K."""
-_FLOOR = 1e-12
-"""Stiffness added to a liquid, as a share of its bulk modulus."""
 
 
 @dataclass(frozen=True)
@@ -93,7 +92,6 @@ def carry(
     dt: float,
     *,
     bends: bool = False,
-    stretch: float | None = None,
 ) -> ColumnState:
     """Balance the wall after a step of `dt` seconds to given node temperatures.
 
@@ -109,9 +107,6 @@ def carry(
         s.
     bends : bool
         Whether the plate may bend; else it is held flat and carries a net moment.
-    stretch : float, optional
-        Rise of the in-plane strain in this step where the glass around a place decides it; the
-        place then carries a net force.
     """
     steps = [
         predict(layer.material, memory, temperature[span], dt)
@@ -120,13 +115,12 @@ def carry(
     held, stiffness = (
         np.concatenate(parts) for parts in zip(*map(_plane_stress, steps), strict=True)
     )
-    if stretch is None:
-        strain, curvature = balance(wall.weights, wall.point_z, held, stiffness, bends)
-    else:
-        strain, curvature = stretch, 0.0
+    strain, curvature = balance(wall.weights, wall.point_z, held, stiffness, bends)
     in_plane = strain + curvature * wall.point_z
     finished = [
-        finish(layer.material, memory, step, _strains(step, in_plane[section]))
+        finish(
+            layer.material, memory, step, plane_strains(step, in_plane[section], in_plane[section])
+        )
         for layer, memory, step, section in zip(
             wall.layers, state.memory, steps, wall.sections, strict=True
         )
@@ -256,26 +250,9 @@ def _diffusivity(material: Material, temperature: float) -> float:
 
 
 def _plane_stress(step: Increment) -> tuple[Array, Array]:
-    """In-plane stress of points held in plane, and its rise with the in-plane strain, Pa.
-
-    The stress across the wall stays zero; written so that no bulk stress cancels in a liquid.
-    """
-    in_plane, across = step.remembered[0], step.remembered[2]
-    uniaxial = step.bulk_modulus + 4 / 3 * step.shear_modulus
-    stiffness = 6 * step.bulk_modulus * step.shear_modulus / uniaxial
-    held = in_plane - across + 2 * step.shear_modulus / uniaxial * across
-    # A floor far below any stress that counts keeps a wall that is all liquid solvable.
-    stiffness = stiffness + _FLOOR * step.bulk_modulus
-    return held - stiffness * step.free_strain, stiffness
-
-
-def _strains(step: Increment, in_plane: Array) -> Array:
-    """Strain increments, shape (3, p), that leave no stress across the wall."""
-    uniaxial = step.bulk_modulus + 4 / 3 * step.shear_modulus
-    lame = step.bulk_modulus - 2 / 3 * step.shear_modulus
-    free = 3 * step.bulk_modulus * step.free_strain
-    across = (free - step.remembered[2] - 2 * lame * in_plane) / uniaxial
-    return np.stack((in_plane, in_plane, across))
+    """Stress of points held in plane, and its rise with a strain alike in all directions, Pa."""
+    held, _, own, other = plane_response(step)
+    return held, own + other
 
 
 def balance(

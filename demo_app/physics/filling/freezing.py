@@ -20,6 +20,7 @@ from demo_app.physics.plan.membrane import (
     stiffness_form,
 )
 from demo_app.physics.plan.mesh import PlanMesh
+from demo_app.physics.plane import plane_response, through_strain
 from demo_app.physics.relaxation import Increment, PointState, finish, predict, rest
 
 _COMPS = 4
@@ -128,20 +129,13 @@ def _floor_stress(step: Increment, strain: Array) -> Array:
 
 def _held(step: Increment) -> Array:
     """Stress (3, n) in the plane, Pa, of points held in the plane and free across it."""
-    across, uniaxial = step.remembered[2], step.bulk_modulus + 4 / 3 * step.shear_modulus
-    # Written so that no bulk stress cancels in a liquid.
-    normal = 2 * step.shear_modulus / uniaxial * across
-    normal = normal - 6 * step.bulk_modulus * step.shear_modulus / uniaxial * step.free_strain
-    xx, yy, _, xy = step.remembered
-    return np.stack((xx - across + normal, yy - across + normal, xy))
+    xx, yy, _, _ = plane_response(step)
+    return np.stack((xx, yy, step.remembered[3]))
 
 
 def _strains(step: Increment, in_plane: Array) -> Array:
     """Strain increments (4, n) that leave no stress across the plate."""
-    uniaxial = step.bulk_modulus + 4 / 3 * step.shear_modulus
-    lame = step.bulk_modulus - 2 / 3 * step.shear_modulus
-    free = 3 * step.bulk_modulus * step.free_strain
-    across = (free - step.remembered[2] - lame * (in_plane[0] + in_plane[1])) / uniaxial
+    across = through_strain(step, in_plane[0] + in_plane[1])
     return np.stack((in_plane[0], in_plane[1], across, in_plane[2]))
 
 

@@ -24,6 +24,7 @@ from demo_app.physics.plan.membrane import (
 )
 from demo_app.physics.plan.mesh import PlanMesh
 from demo_app.physics.plan.through import Half, half, through_step
+from demo_app.physics.plane import plane_response, through_strain
 from demo_app.physics.relaxation import Increment, PointState, finish, from_elastic, predict, rest
 
 LAYERS = 9
@@ -198,25 +199,13 @@ def _relaxed(piece: Plan, state: PlanState, temperature: Array, dt: float) -> Pl
 
 def _held(step: Increment) -> Array:
     """Stress (3, n) in the plane, Pa, of points held in the plane and free across it."""
-    across, uniaxial = step.remembered[2], step.bulk_modulus + 4 / 3 * step.shear_modulus
-    # Written so that no bulk stress cancels in a liquid.
-    normal = 2 * step.shear_modulus / uniaxial * across
-    normal = normal - 6 * step.bulk_modulus * step.shear_modulus / uniaxial * step.free_strain
-    return np.stack(
-        (
-            step.remembered[0] - across + normal,
-            step.remembered[1] - across + normal,
-            step.remembered[3],
-        )
-    )
+    xx, yy, _, _ = plane_response(step)
+    return np.stack((xx, yy, step.remembered[3]))
 
 
 def _strains(step: Increment, in_plane: Array) -> Array:
     """Strain increments (4, n) that leave no stress across the plate."""
-    uniaxial = step.bulk_modulus + 4 / 3 * step.shear_modulus
-    lame = step.bulk_modulus - 2 / 3 * step.shear_modulus
-    free = 3 * step.bulk_modulus * step.free_strain
-    across = (free - step.remembered[2] - lame * (in_plane[0] + in_plane[1])) / uniaxial
+    across = through_strain(step, in_plane[0] + in_plane[1])
     return np.stack((in_plane[0], in_plane[1], across, in_plane[2]))
 
 
