@@ -64,13 +64,6 @@ def birefringence(glass: Material, state: PieceState) -> float:
     )
 
 
-def diffusivity(glass: Material, temperature: float) -> float:
-    """Thermal diffusivity at `temperature` (K), m2/s."""
-    at = np.array([temperature])
-    heat = glass.density * float(glass.heat_capacity(at)[0])
-    return float(glass.conductivity_at(at)[0]) / heat
-
-
 def steady_surface_stress(
     glass: Material, thickness: float, rate: float, temperature: float
 ) -> float:
@@ -92,7 +85,7 @@ def steady_surface_stress(
         K, at which the diffusivity is taken.
     """
     biaxial = glass.youngs_modulus / (1 - glass.poisson_ratio)
-    lag = (thickness / 2) ** 2 / (3 * diffusivity(glass, temperature))
+    lag = (thickness / 2) ** 2 / (3 * glass.diffusivity(temperature))
     return -biaxial * glass.expansion * rate * lag
 
 

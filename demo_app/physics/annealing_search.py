@@ -17,7 +17,6 @@ import numpy as np
 from demo_app.physics import stepped
 from demo_app.physics.annealing import (
     birefringence,
-    diffusivity,
     steady_rate,
     steady_surface_stress,
 )
@@ -256,7 +255,7 @@ def _courses(
 def _lags(glass: Material, thick: float) -> tuple[float, float]:
     """Time by which a plate lags behind its oven, and mean less surface for each K/s; s both."""
     at, half = glass.annealing_point, thick / 2
-    through = diffusivity(glass, at)
+    through = glass.diffusivity(at)
     heat = glass.density * float(glass.heat_capacity(np.array([at]))[0])
     outside = heat * half / oven_face(at, glass.emissivity).slope(at)
     return outside + 4 * half**2 / (math.pi**2 * through), half**2 / (3 * through)

@@ -174,3 +174,9 @@ class Material:
     def conductivity_at(self, temperature: Array) -> Array:
         """Thermal conductivity at `temperature` (K, any shape), W/(m K)."""
         return self.conductivity[0] + self.conductivity[1] * temperature
+
+    def diffusivity(self, temperature: float) -> float:
+        """Thermal diffusivity at `temperature` (K), m2/s."""
+        at = np.array([temperature])
+        stored = self.density * float(self.heat_capacity(at)[0])
+        return float(self.conductivity_at(at)[0]) / stored

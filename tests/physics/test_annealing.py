@@ -12,7 +12,6 @@ from demo_app.physics.annealing import (
     LIMITS,
     STRAIN_DISC,
     birefringence,
-    diffusivity,
     steady_rate,
     steady_surface_stress,
     temper_number,
@@ -325,4 +324,4 @@ def test_the_fast_part_keeps_the_pull_on_the_skin_safe(glass):
 
 def test_diffusivity_of_plain_soda_lime():
     """k 1 W/mK, 2500 kg/m3, 720 J/kgK: 5.556e-7 m2/s (EN 572-1's values)."""
-    assert diffusivity(_PLAIN, 300.0) == pytest.approx(5.556e-7, rel=1e-3)
+    assert _PLAIN.diffusivity(300.0) == pytest.approx(5.556e-7, rel=1e-3)

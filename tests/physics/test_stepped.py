@@ -6,7 +6,6 @@ import numpy as np
 import pytest
 
 from demo_app.physics import stepped
-from demo_app.physics.annealing import diffusivity
 from demo_app.physics.column import advance as column
 from demo_app.physics.column.heat import Face
 from demo_app.physics.column.wall import plate
@@ -98,7 +97,7 @@ def test_mutual_load_after_steady_cooling():
 
     def lag(thickness, at):
         heat = glass.density * float(glass.heat_capacity(np.array([at]))[0])
-        half, kappa = thickness / 2, diffusivity(glass, at)
+        half, kappa = thickness / 2, glass.diffusivity(at)
         return heat * half / oven_face(at, glass.emissivity).slope(at) + half**2 / (3 * kappa)
 
     def expected(at):

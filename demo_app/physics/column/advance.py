@@ -12,7 +12,7 @@ import numpy as np
 
 from demo_app.physics.column.heat import Face, Faces, heat_step
 from demo_app.physics.column.wall import Wall
-from demo_app.physics.materials import Array, Material
+from demo_app.physics.materials import Array
 from demo_app.physics.plane import plane_response, plane_strains
 from demo_app.physics.relaxation import Increment, PointState, finish, predict, rest
 
@@ -237,16 +237,9 @@ def _over(wall: Wall, state: ColumnState, since: float) -> bool:
 def _soak_time(wall: Wall, temperature: Array) -> float:
     """Time in which heat crosses the wall, s."""
     return sum(
-        layer.thickness**2 / _diffusivity(layer.material, temperature[span].mean())
+        layer.thickness**2 / layer.material.diffusivity(temperature[span].mean())
         for layer, span in zip(wall.layers, wall.spans, strict=True)
     )
-
-
-def _diffusivity(material: Material, temperature: float) -> float:
-    """Thermal diffusivity, m2/s."""
-    at = np.array([temperature])
-    heat = material.density * material.heat_capacity(at)
-    return float(material.conductivity_at(at)[0] / heat[0])
 
 
 def _plane_stress(step: Increment) -> tuple[Array, Array]:

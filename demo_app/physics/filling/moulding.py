@@ -13,7 +13,7 @@ import numpy as np
 
 from demo_app.physics.filling.flow import Cavity, Front, advance, empty, slopes, solve
 from demo_app.physics.filling.melt import Melt
-from demo_app.physics.filling.slab import diffusivity, excess_in_layers, frozen_skin
+from demo_app.physics.filling.slab import excess_in_layers, frozen_skin
 from demo_app.physics.materials import Array, Material
 
 LAYERS = 8
@@ -58,8 +58,8 @@ class Shot:
 
     @property
     def spread(self) -> float:
-        """Thermal diffusivity, m2/s."""
-        return diffusivity(self.material, self.hot, self.mould)
+        """Thermal diffusivity at the mean of melt and mould temperature, m2/s."""
+        return self.material.diffusivity((self.hot + self.mould) / 2)
 
 
 @dataclass(frozen=True)

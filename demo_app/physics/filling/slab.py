@@ -5,19 +5,12 @@ import functools
 import numpy as np
 from scipy.special import erf, erfc, erfinv
 
-from demo_app.physics.materials import Array, Material
+from demo_app.physics.materials import Array
 
 _ROOTS = np.linspace(0.0, 1.6, 8001)
 """Roots of the Fourier numbers of the table; beyond the last one nothing is left."""
 _EARLY = 0.05
 """Fourier number (of the whole thickness) up to which the images are used, then the series."""
-
-
-def diffusivity(material: Material, melt: float, mould: float) -> float:
-    """Thermal diffusivity at the mean of `melt` and `mould` temperature (K), m2/s."""
-    at = np.array([(melt + mould) / 2])
-    stored = material.density * float(material.heat_capacity(at)[0])
-    return float(material.conductivity_at(at)[0]) / stored
 
 
 def excess_left(depth: Array, fourier: Array) -> Array:

@@ -106,6 +106,4 @@ def _over(piece: Plan, state: PlanState, since: float) -> bool:
 
 def _soak_time(piece: Plan, temperature: Array) -> float:
     """Time in which heat crosses the thickness, s."""
-    at = temperature.mean().reshape(1)
-    stored = piece.material.density * piece.material.heat_capacity(at)
-    return float(piece.thickness**2 * stored[0] / piece.material.conductivity_at(at)[0])
+    return piece.thickness**2 / piece.material.diffusivity(float(temperature.mean()))

@@ -244,6 +244,4 @@ def spreading_time(material: Material, diameter: float) -> float:
     Its temperature falls as ``1 / (1 + t / T)``, ``T = diameter**2 / (16 diffusivity)`` (Carslaw
     and Jaeger, section 10.3, plane source).
     """
-    at = np.array([ROOM])
-    stored = material.density * float(material.heat_capacity(at)[0])
-    return diameter**2 * stored / (16 * float(material.conductivity_at(at)[0]))
+    return diameter**2 / (16 * material.diffusivity(ROOM))
