@@ -60,8 +60,8 @@ def shade(
 ) -> tuple[Array, NDArray[np.bool_]]:
     """Values at each pixel of a box, and where there is glass.
 
-    Columns of nodes must follow one another along x. Each pixel column is filled between the
-    rows of nodes, linearly.
+    Where columns of nodes follow one another along x each pixel column is filled between the rows
+    of nodes, linearly. A wall that turns round (a foot) is laid out in fine steps of its own.
 
     Returns
     -------
@@ -70,6 +70,8 @@ def shade(
     glass : numpy.ndarray
         Shape (height, width), bool.
     """
+    if not seams and _turns_round(drawn):
+        return _laid_out(drawn, values, width, height)
     px = np.arange(width) + 0.5
     order = slice(None) if drawn.x[0, -1] >= drawn.x[0, 0] else slice(None, None, -1)
     xs, ys, vs = drawn.x[:, order], drawn.y[:, order], values[:, order]
@@ -96,6 +98,34 @@ def shade(
         out[top:bottom][here] = (v[r] + share * (v[r + 1] - v[r]))[here]
         glass[top:bottom] |= here
     return out, glass
+
+
+def _turns_round(drawn: Drawn) -> bool:
+    """Whether the wall somewhere runs up or down rather than along x."""
+    return bool((np.ptp(drawn.x, axis=0) > np.ptp(drawn.y, axis=0)).any())
+
+
+def _laid_out(
+    drawn: Drawn, values: Array, width: int, height: int
+) -> tuple[Array, NDArray[np.bool_]]:
+    """As `shade`: the grid in steps below half a pixel, each of which fills the pixel it is in."""
+    across, along = (_finer(drawn, axis) for axis in (0, 1))
+    x, y, v = (across @ one @ along.T for one in (drawn.x, drawn.y, values))
+    i, j = np.floor(y).astype(np.intp), np.floor(x).astype(np.intp)
+    seen = (i >= 0) & (i < height) & (j >= 0) & (j < width)
+    out = np.zeros((height, width))
+    glass = np.zeros((height, width), dtype=bool)
+    out[i[seen], j[seen]] = v[seen]
+    glass[i[seen], j[seen]] = True
+    return out, glass
+
+
+def _finer(drawn: Drawn, axis: int) -> Array:
+    """Matrix that interpolates nodes along `axis` in steps of at most half a pixel."""
+    steps = np.hypot(np.diff(drawn.x, axis=axis), np.diff(drawn.y, axis=axis)).max(axis=1 - axis)
+    ends = np.concatenate([[0.0], np.cumsum(np.maximum(steps, 1e-6))])
+    at = np.linspace(0.0, ends[-1], int(np.ceil(2 * ends[-1])) + 1)
+    return np.stack([np.interp(at, ends, one) for one in np.eye(ends.size)], axis=1)
 
 
 def _faces(seam: Seam, xs: Array, *, mirrored: bool) -> tuple[Array, Array]:

@@ -1,13 +1,14 @@
 """The cut through the wall: bulging, hot or cold, pulled or squeezed."""
 
 import numpy as np
-from PySide6.QtCore import QElapsedTimer, QPointF, QRectF, QSize, Qt, QTimer
+from PySide6.QtCore import QElapsedTimer, QPointF, QRectF, QSize, QSizeF, Qt, QTimer
 from PySide6.QtGui import QColor, QImage, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from demo_app.scenes.scene import Seam, Section
 from demo_app.ui import theme, words
 from demo_app.ui.marks import arrows, fitted, plate, plate_size
+from demo_app.ui.section_labels import label_box
 from demo_app.ui.section_picture import Drawn, coloured, edges, place, ramp, round_up, shade
 
 REDRAW_MS = 60
@@ -186,19 +187,9 @@ class SectionView(QWidget):
         width, height = plate_size(painter.font(), said)
         span = self._size_px * 1.3 if kind else 0.0
         whole = width + 2 * span + (self._size_px * 0.4 if kind else 0)
-        column = place_of % drawn.x.shape[1]
-        above = at.y() <= float(drawn.y[:, column].mean())
-        edge = float(drawn.y[:, column].min() if above else drawn.y[:, column].max())
-        left = min(max(at.x() - whole / 2, 2), room.width() - whole - 2)
-        away = height * 0.5 + self._size_px * 0.5
-        low, high = height / 2, room.height() - height / 2
-        box = QRectF(left, 0, whole, height)
-        box.moveTop(min(max(edge + (-away if above else away), low), high) - height / 2)
-        if any(box.intersects(other) for other in taken):
-            edge = float(drawn.y[:, column].max() if above else drawn.y[:, column].min())
-            box.moveTop(min(max(edge + (away if above else -away), low), high) - height / 2)
+        box = label_box(drawn, place_of, QSizeF(whole, height), room, taken, 0.5 * self._size_px)
         taken.append(box)
-        level = box.center().y()
+        left, level = box.left(), box.center().y()
         painter.setPen(QPen(QColor(colour), 1.5))
         painter.drawLine(at, QPointF(min(max(at.x(), left), left + whole), level))
         painter.setBrush(QColor(colour))

@@ -2,10 +2,12 @@
 
 import numpy as np
 import pytest
+from PySide6.QtCore import QRectF, QSizeF
 
 from demo_app.scenes.ring import SCENE, Settings
 from demo_app.scenes.run import states
 from demo_app.scenes.scene import Seam
+from demo_app.ui.section_labels import covers, label_box
 from demo_app.ui.section_picture import Drawn, edges, place, shade
 
 ROWS, COLUMNS, SEAM = 5, 9, 4
@@ -96,3 +98,49 @@ def test_the_ring_s_crack_is_drawn_as_it_runs():
     assert seen == sorted(seen)
     assert len(set(seen)) > 8
     assert seen[-1] == section.x_mm.shape[0]
+
+
+def test_labels_of_an_upright_foot_cover_neither_each_other_nor_the_glass():
+    # The foot of a flask: columns run from left to right, in the lower left corner of the room.
+    x = np.tile(np.linspace(20.0, 60, ROWS)[:, None], (1, COLUMNS))
+    drawn = Drawn(x, np.tile(np.linspace(198.0, 20, COLUMNS), (ROWS, 1)), 1)
+    room, size, taken = QRectF(0, 0, 400, 200), QSizeF(120, 22), []
+    for row in (0, ROWS - 1):
+        taken.append(label_box(drawn, row * COLUMNS, size, room, taken, 8.0))
+    assert not taken[0].intersects(taken[1])
+    for box in taken:
+        assert not covers(box, drawn)
+        assert room.contains(box)
+
+
+def test_a_label_keeps_off_the_wall_between_its_nodes():
+    drawn = Drawn(np.array([[0.0, 400], [0, 400]]), np.array([[90.0, 90], [110, 110]]), 1)
+    assert covers(QRectF(110, 85, 120, 10), drawn)
+    assert covers(QRectF(110, 92, 120, 22), drawn)
+    assert not covers(QRectF(110, 70, 120, 15), drawn)
+
+
+def test_a_label_of_a_level_wall_stands_on_the_side_of_its_place():
+    x = np.tile(np.linspace(20.0, 380, COLUMNS), (ROWS, 1))
+    drawn = Drawn(x, np.tile(np.linspace(90.0, 110, ROWS)[:, None], (1, COLUMNS)), 1)
+    room, size = QRectF(0, 0, 400, 200), QSizeF(120, 22)
+    upper = label_box(drawn, 4, size, room, [], 8.0)
+    lower = label_box(drawn, (ROWS - 1) * COLUMNS + 4, size, room, [upper], 8.0)
+    assert upper.bottom() == 82
+    assert lower.top() == 118
+
+
+def test_a_wall_that_turns_round_is_filled_to_its_end():
+    # A quarter of a ring from pointing down to level, radii 30 and 45 pixels.
+    angle = np.linspace(np.pi, np.pi / 2, COLUMNS)
+    radius = np.linspace(45.0, 30.0, ROWS)[:, None]
+    drawn = Drawn(50 + radius * np.cos(angle), 55 - radius * np.sin(angle), 1)
+    values, found = shade(drawn, np.broadcast_to(radius, drawn.x.shape), (), WIDTH, HEIGHT)
+    x, y = np.meshgrid(np.arange(WIDTH) + 0.5, np.arange(HEIGHT) + 0.5)
+    away = np.hypot(x - 50, y - 55)
+    quarter = (x < 49) & (y < 54)
+    # Chords of an arc of 11 degrees lie up to half a percent within it.
+    assert found[quarter & (away > 31) & (away < 43.5)].all()
+    assert not found[(away < 29) | (away > 46) | (x > 52)].any()
+    inner = found & (away > 31) & (away < 44)
+    np.testing.assert_allclose(values[inner], away[inner], atol=1.2)
