@@ -47,9 +47,10 @@ READINGS = (
 )
 
 TRACES = (
+    # The second curve has the colour of a squeeze, the third that of a pull.
+    Reading("wall_outside_MPa", "Wall, outside", "MPa"),
     Reading("base_outside_MPa", "Foot, outside", "MPa"),
     Reading("base_inside_MPa", "Foot, inside", "MPa"),
-    Reading("wall_outside_MPa", "Wall, outside", "MPa"),
     Reading("wall_inside_MPa", "Wall, inside", "MPa"),
 )
 
@@ -150,7 +151,8 @@ def net_force(what: Flask, state: State) -> float:
 def trace(settings: Settings, state: State) -> dict[str, float]:
     """Present stresses."""
     found = stresses_MPa(flask_of(settings), state.cooling)
-    return {f"{name}_MPa": value for name, value in found.items()}
+    values = {f"{name}_MPa": value for name, value in found.items()}
+    return {reading.name: values[reading.name] for reading in TRACES}
 
 
 def say(settings: Settings, state: State) -> Message:

@@ -27,9 +27,10 @@ READINGS = (
 )
 
 TRACES = (
-    Reading("thick_outside_MPa", "Thick, outside", "MPa"),
+    # The second curve has the colour of a squeeze, the third that of a pull.
     Reading("thin_outside_MPa", "Thin, outside", "MPa"),
     Reading("thick_wall_MPa", "Thick, inside", "MPa"),
+    Reading("thick_outside_MPa", "Thick, outside", "MPa"),
     Reading("thin_wall_MPa", "Thin, inside", "MPa"),
 )
 
