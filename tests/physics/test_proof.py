@@ -16,6 +16,7 @@ from demo_app.physics.revolve.proof import (
     blow_odds,
     blow_risk,
     critical_scratch,
+    opening_blow,
     proof,
     push,
 )
@@ -99,6 +100,21 @@ def test_a_pulled_inside_bears_a_softer_blow_than_a_calm_one():
     force = push(what).force(10.0)
     calm, pulled = (blow_risk(carrying(what, 0.0, pull), force)[1] for pull in (0.0, 40e6))
     assert pulled > calm > 0
+
+
+def test_a_scratch_inside_takes_the_handbook_bending_to_open():
+    # A blow bends the foot: pulled inside, squeezed outside. A shallow long scratch opens at
+    # K_IC = 1.12 sigma sqrt(pi a) (handbook) with the pull at the surface, a little later since
+    # the pull falls with depth.
+    what, depth = thick(), 20e-6
+    calm = carrying(what, 0.0, 0.0)
+    pull = SODA.fracture_toughness / (1.12 * math.sqrt(math.pi * depth))
+    force = pull / push(what).inside[:, 0].max()
+    assert opening_blow(calm, depth) == pytest.approx(push(what).energy(force), rel=0.05)
+    # Locked in, a pull helps the blow and a squeeze hinders it; energy goes with force squared.
+    assert opening_blow(carrying(what, -10e6, 10e6), depth) < opening_blow(calm, depth)
+    assert opening_blow(carrying(what, 10e6, -10e6), depth) > opening_blow(calm, depth)
+    assert opening_blow(carrying(what, 99e6, 99e6), 200e-6) == 0.0
 
 
 def test_half_of_all_flasks_break_at_the_limit():

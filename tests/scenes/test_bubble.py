@@ -99,6 +99,8 @@ def test_the_twin_bears_the_scratch_that_shatters_the_other():
     assert not found["breaks"]
     assert found["break_probability"] == 0
     assert said.id == "scratch_held_calm"
+    # Honest about the load: a scratched twin bears less than a whole one does.
+    assert 0.05 < said.values["load"] < found["blow_to_break_J"]
     assert not SCENE.view(settings, state).outlines
 
 

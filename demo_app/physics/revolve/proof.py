@@ -36,15 +36,24 @@ class Push:
 
     Parameters
     ----------
-    outside, inside : numpy.ndarray
-        Shape (2, columns): stress along and around at each surface, Pa for each N.
+    wall : WallStress
+        Stress through the wall, Pa for each N.
     give : float
         Twice the energy that its bending holds, J/N2.
     """
 
-    outside: Array
-    inside: Array
+    wall: WallStress
     give: float
+
+    @property
+    def outside(self) -> Array:
+        """Stress along and around at the outer surface, shape (2, columns), Pa for each N."""
+        return _both(self.wall)[..., 0]
+
+    @property
+    def inside(self) -> Array:
+        """The same at the inner surface."""
+        return _both(self.wall)[..., -1]
 
     def energy(self, force: float) -> float:
         """Energy that bends the flask under `force` (N), J."""
@@ -72,8 +81,7 @@ def push(what: Flask) -> Push:
         form.strains(moved), piece.material.bulk_modulus, piece.material.shear_modulus
     )
     wall = wall_stress(mesh, np.asarray((form.recover @ stress.T).T))
-    outside, inside = (np.stack([wall.along[:, k], wall.hoop[:, k]]) for k in (0, -1))
-    return Push(outside, inside, float(force @ moved))
+    return Push(wall, float(force @ moved))
 
 
 @dataclass(frozen=True, eq=False)
@@ -115,13 +123,8 @@ def critical_scratch(what: Flask, wall: WallStress) -> tuple[float | None, int]:
     mesh = what.piece.mesh
     full = float(mesh.depth[-1])
     share = mesh.profile.thickness(mesh.s) / full
-    need = what.piece.material.fracture_toughness
-    both = np.stack([wall.along, wall.hoop])[:, :, ::-1]
-    # Rows counted from the inside; the mesh is the same from both faces.
-    turned = replace(mesh, depth=full - mesh.depth[::-1])
     relative = DEEPEST * full * np.geomspace(2e-3, 1.0, _DEPTHS)
-    weights = np.stack([intensity_weights(turned, float(d)) for d in relative])
-    k = np.sqrt(share) * np.einsum("dr,wcr->wdc", weights, both).max(axis=0) / need
+    k = np.sqrt(share) * _ratios(what, wall, relative).max(axis=0)
     cracks = k >= 1.0
     column = int(k.max(axis=0).argmax())
     if not cracks.any():
@@ -139,6 +142,42 @@ def critical_scratch(what: Flask, wall: WallStress) -> tuple[float | None, int]:
     return best, column
 
 
+def _both(wall: WallStress) -> Array:
+    """Stress along and around, shape (2, columns, rows)."""
+    return np.stack([wall.along, wall.hoop])
+
+
+def _ratios(what: Flask, wall: WallStress, depths: Array) -> Array:
+    """K over K_IC of long scratches inside a wall as thick as the foot, (2, depths, columns)."""
+    mesh = what.piece.mesh
+    # Rows counted from the inside; the mesh is the same from both faces.
+    turned = replace(mesh, depth=float(mesh.depth[-1]) - mesh.depth[::-1])
+    weights = np.stack([intensity_weights(turned, float(d)) for d in depths])
+    found = np.einsum("dr,wcr->wdc", weights, _both(wall)[..., ::-1])
+    return np.asarray(found / what.piece.material.fracture_toughness)
+
+
+def opening_blow(done: Proof, depth: float) -> float:
+    """Energy (J) of a blow outside that opens a long scratch of `depth` (m) inside.
+
+    Wherever in the round foot that takes least; K grows in proportion to the blow's force. Zero if
+    the locked-in stress opens it already; a scratch deeper than half the wall counts as half.
+    """
+    what, mesh = done.what, done.what.piece.mesh
+    full, pushed = float(mesh.depth[-1]), push(done.what)
+    least = math.inf
+    for j in np.flatnonzero(mesh.s <= mesh.profile.corners()[1]):
+        share = float(mesh.profile.thickness(mesh.s[j : j + 1])[0]) / full
+        depths = np.array([min(depth / share, DEEPEST * full)])
+        locked, added = (
+            math.sqrt(share) * _ratios(what, wall, depths)[:, 0, j]
+            for wall in (done.wall, pushed.wall)
+        )
+        forces = (1.0 - locked[added > 0]) / added[added > 0]
+        least = min(least, float(forces.min(initial=math.inf)))
+    return pushed.energy(max(0.0, least))
+
+
 def blow_risk(done: Proof, force: float) -> tuple[float, float]:
     """Weibull risk outside and inside under a blow of `force` (N) on the foot.
 
@@ -154,8 +193,7 @@ def blow_risk(done: Proof, force: float) -> tuple[float, float]:
         (heat.outer, mesh.outer, 0, pushed.outside, used),
         (heat.inner, mesh.inner, -1, pushed.inside, pristine),
     ):
-        locked = np.stack([done.wall.along[:, row], done.wall.hoop[:, row]])
-        larger = (locked + force * added).max(axis=0)
+        larger = (_both(done.wall)[..., row] + force * added).max(axis=0)
         there = face.value @ np.repeat(larger, mesh.depth.size)
         risks.append(flawed.risk(there, points.weight))
     return risks[0], risks[1]

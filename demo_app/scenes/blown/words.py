@@ -7,7 +7,7 @@ import numpy as np
 from demo_app.physics.annealing_search import worked_at
 from demo_app.physics.heat import ZERO_C
 from demo_app.physics.revolve.flask import Flask
-from demo_app.physics.revolve.proof import Proof, blow_limit
+from demo_app.physics.revolve.proof import Proof, blow_limit, opening_blow
 from demo_app.physics.revolve.shattering import stored_energy
 from demo_app.physics.strength import critical_depth
 from demo_app.scenes.blown.record import (
@@ -34,7 +34,7 @@ READINGS = (
     Reading("inside_peak_MPa", "Largest pull inside", "MPa", "Of the cold flask, anywhere."),
     Reading("answer", "Answer", "", "first: plates twice as thick; full: the whole flask."),
     Reading("progress_pct", "Progress", "%", "Of the full answer."),
-    Reading("scratch_to_break_um", "Scratch that breaks it", "µm", "Inside; none: nothing pulls."),
+    Reading("scratch_to_break_um", "Scratch that breaks it", "µm", "Inside; none: no depth does."),
     Reading("blow_to_break_J", "Blow that breaks it", "J", "Outside; half of such flasks break."),
     Reading("break_probability", "Odds of a break", "", "Of the chosen test."),
     Reading("breaks", "Breaks", "", "The verdict for the test as stated."),
@@ -78,7 +78,10 @@ TEXTS = {
     "scratch_held": "A scratch of {depth:.0f} µm inside, and it holds. It takes {limit:.0f} µm for "
     "the pull to open it.",
     "scratch_held_calm": "A scratch of {depth:.0f} µm inside, and nothing happens: in there "
-    "nothing pulls. Only a load could open it.",
+    "nothing pulls. It takes a blow of {load:.2g} J from outside to open it.",
+    "scratch_held_weak": "A scratch of {depth:.0f} µm inside, and it holds: the pull in there is "
+    "too weak to open any. It takes a blow of {load:.2g} J from outside.",
+    "no_scratch": "No scratch, and nothing happens.",
     "scratch_shattered": "A scratch of {depth:.0f} µm inside was enough: the pull opens it from "
     "{limit:.0f} µm on, and the stored {energy:.2f} J shatter the flask.",
     "scratch_cracked": "A scratch of {depth:.0f} µm inside was enough: from {limit:.0f} µm on the "
@@ -203,8 +206,12 @@ def _tested(settings: Settings, state: State, what: Flask) -> Message:
 
 
 def _scratched(settings: Settings, state: State, done: Proof) -> Message:
+    if settings.scratch_um == 0:
+        return Message("no_scratch")
     if done.scratch is None:
-        return Message("scratch_held_calm", {"depth": settings.scratch_um})
+        calm = "scratch_held_calm" if settings.way == "oven" else "scratch_held_weak"
+        load = opening_blow(done, 1e-6 * settings.scratch_um)
+        return Message(calm, {"depth": settings.scratch_um, "load": load})
     values = {"depth": settings.scratch_um, "limit": 1e6 * done.scratch}
     if not broken(settings, state):
         return Message("scratch_held", values)
