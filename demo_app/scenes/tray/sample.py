@@ -87,7 +87,7 @@ def laid(
     return Sample(
         name,
         look,
-        tuple(Placed(one.map, one.x_mm - x, one.y_mm - y) for one in placed),
+        tuple(replace(one, x_mm=one.x_mm - x, y_mm=one.y_mm - y) for one in placed),
         tuple(moved(line, -x, -y) for line in outlines),
         (right - left, high - low),
         spread([one.map for one in placed]),

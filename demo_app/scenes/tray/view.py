@@ -2,7 +2,7 @@
 
 import itertools
 import math
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from demo_app.optics.picture import point_reading
 from demo_app.optics.reading_glass import magnified
@@ -56,7 +56,7 @@ def view(settings: Settings, state: State) -> View:
     for (x, y), one in zip(layout.places, lying, strict=True):
         if one is None:
             continue
-        pieces += [Placed(part.map, part.x_mm + x, part.y_mm + y) for part in one.pieces]
+        pieces += [replace(part, x_mm=part.x_mm + x, y_mm=part.y_mm + y) for part in one.pieces]
         outlines += [moved(line, x, y) for line in one.outlines]
         marks.append(Mark(f"{words_of(one.id)}, {one.look}", x, _edge(y, one)))
     found = [one for one in lying if one is not None]
