@@ -10,6 +10,8 @@ from demo_app.scenes.scene import Seam, Section
 
 Array = NDArray[np.float64]
 STRETCHES = (1, 2, 3, 5, 10, 20)
+LEANING = 0.15
+"""How far a column may lean, over its height, before a section is laid out in its own steps."""
 
 
 @dataclass(frozen=True)
@@ -101,8 +103,8 @@ def shade(
 
 
 def _turns_round(drawn: Drawn) -> bool:
-    """Whether the wall somewhere runs up or down rather than along x."""
-    return bool((np.ptp(drawn.x, axis=0) > np.ptp(drawn.y, axis=0)).any())
+    """Whether a column of nodes leans so far that pixel columns would miss its ends."""
+    return bool((np.ptp(drawn.x, axis=0) > LEANING * np.ptp(drawn.y, axis=0)).any())
 
 
 def _laid_out(

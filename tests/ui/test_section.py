@@ -144,3 +144,13 @@ def test_a_wall_that_turns_round_is_filled_to_its_end():
     assert not found[(away < 29) | (away > 46) | (x > 52)].any()
     inner = found & (away > 31) & (away < 44)
     np.testing.assert_allclose(values[inner], away[inner], atol=1.2)
+
+
+def test_a_disk_is_filled_to_its_rim():
+    u, v = np.meshgrid(np.linspace(-1, 1, 17), np.linspace(-1, 1, 17))
+    x, y = u * np.sqrt(1 - v**2 / 2), v * np.sqrt(1 - u**2 / 2)
+    drawn = Drawn(45 + 25 * x, 30 + 25 * y, 1)
+    _, found = shade(drawn, x, (), WIDTH, HEIGHT)
+    away = np.hypot(*np.meshgrid(np.arange(WIDTH) + 0.5 - 45, np.arange(HEIGHT) + 0.5 - 30))
+    assert found[away < 24].all()
+    assert not found[away > 26].any()
