@@ -36,10 +36,6 @@ class Laminate:
     pane: float
     film: float = FILM
 
-    def pane_stress(self, moment: float) -> float:
-        """Stress at the faces of each pane, Pa, for a `moment` on a metre of width, N."""
-        return 3 * moment / self.pane**2
-
     def moment(self, stress: float) -> float:
         """Moment on a metre of width (N) that brings the panes' faces to `stress` (Pa)."""
         return stress * self.pane**2 / 3

@@ -76,13 +76,10 @@ class Blown:
         The plate now.
     pull : float
         Largest tension that a face has had, Pa.
-    pull_at : float
-        When it had it, s.
     """
 
     column: ColumnState
     pull: float = 0.0
-    pull_at: float = 0.0
 
 
 def quench(
@@ -140,10 +137,7 @@ def blow(of: Quench, before: Blown, until: float = math.inf) -> Blown:
     left = until - column.time
     dt = left if dt >= left else min(dt, left / 2) if dt > left / 2 else dt
     column = advance(of.wall, column, dt, of.faces, of.faces)
-    pull = max(column.surface)
-    if pull <= before.pull:
-        return Blown(column, before.pull, before.pull_at)
-    return Blown(column, pull, column.time)
+    return Blown(column, max(before.pull, *column.surface))
 
 
 def blown(of: Quench) -> Blown:

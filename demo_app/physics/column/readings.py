@@ -56,11 +56,6 @@ def net_moment(wall: Wall, state: ColumnState) -> float:
     return float(wall.weights * wall.point_z @ state.stress)
 
 
-def stored_energy(wall: Wall, state: ColumnState) -> float:
-    """Elastic energy of an equibiaxial stress, J for each m2 of plate."""
-    return float(wall.weights @ (state.stress**2 / _stiffness(wall)))
-
-
 def grind(
     wall: Wall, state: ColumnState, left: float, right: float, *, bends: bool = True
 ) -> Ground:
