@@ -111,9 +111,14 @@ def dice(width: float, height: float, side: float, seed: int = 1) -> Cells:
     return _clipped(dice_seeds(width, height, side, seed), width, height)
 
 
+def dice_count(area: float, side: float) -> int:
+    """Dice of a `side` (m) in a plate of an `area` (m2), two at least."""
+    return max(2, round(area / side**2))
+
+
 def dice_seeds(width: float, height: float, side: float, seed: int = 1) -> Array:
     """Places, shape (dice, 2), m, to which each die's points are nearest."""
-    count = max(2, round(width * height / side**2))
+    count = dice_count(width * height, side)
     # Points that keep apart: the plane's most irrational steps (Roberts 2018), then a little luck.
     golden = 1.32471795724474602596
     along = np.arange(1, count + 1)[:, None] * np.array([1 / golden, 1 / golden**2]) % 1.0

@@ -121,6 +121,7 @@ SCENE = Scene(
     view=view,
     say=say,
     pace=pace,
+    section_shows="stress",
     actions=(
         Action("hit_now", "Hit both", functools.partial(_now, act="hit")),
         Action("bend_now", "Bend both", functools.partial(_now, act="bend")),

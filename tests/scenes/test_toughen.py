@@ -93,6 +93,26 @@ def test_dice_and_shards():
     assert found["break_at_s"] == pytest.approx(TOUGHEN.seconds(chosen) - 5.5, abs=0.11)
 
 
+def test_dice_too_small_to_draw_are_counted_all_the_same():
+    chosen, state = ended(thickness_mm=12, jet_W_m2K=300, blow_J=30)
+    found = readings(thickness_mm=12, jet_W_m2K=300, blow_J=30)
+    assert found["pieces"] == pytest.approx(found["particles_50mm"] * 180 * 120 / 2500, abs=1)
+    drawn = len(TOUGHEN.view(chosen, state).outlines) - found["pieces_beside"]
+    assert drawn == 180 * 120 / 3.0**2 < found["pieces"]
+    assert str(found["pieces"]) in said(chosen, state)[1]
+
+
+def test_names_in_the_chart_and_arrows_fit_what_is_shown():
+    chosen, state = ended(beside="laminated", then="grind_one_face")
+    seen = TOUGHEN.view(chosen, state)
+    assert [curve.id for curve in seen.chart.curves] == ["blown", "laminated"]
+    edge = seen.stage.pieces[2]
+    top = edge.y_mm + edge.map.half_width_mm.max()
+    squeezed = [mark for mark in seen.marks if mark.kind == "squeeze"]
+    assert squeezed
+    assert all(mark.y_mm < top for mark in squeezed)
+
+
 def test_broken_glass_keeps_a_faint_net_of_light():
     whole_settings, whole = ended(then="nothing")
     chosen, broken = ended(blow_J=4)

@@ -107,12 +107,16 @@ def _slice(settings: Settings, z: Array, stress: Array) -> RetardationMap:
     mean = np.diff(np.interp(edges, both, force)) / np.diff(edges)
     line = 1e9 * material(settings.glass).stress_optic * SLICE_PATH * mean
     v1 = np.repeat(line[:, None], 2, axis=1).astype(np.float32)
-    half = SLICE_MM / 2 * (z[-1] - z[0]) / (1e-3 * settings.thickness_mm)
     ends = np.array([-0.5, 0.5]) * SLICE_LENGTH_MM
     across = np.linspace(-1.0, 1.0, _LINES)
     return RetardationMap(
-        v1, np.zeros_like(v1), across, ends, np.full(2, float(half)), mirrored=False
+        v1, np.zeros_like(v1), across, ends, np.full(2, _slice_half_mm(settings, z)), mirrored=False
     )
+
+
+def _slice_half_mm(settings: Settings, z: Array) -> float:
+    """Half the drawn height of a slice; what the wheel took off is missing from it."""
+    return float(SLICE_MM / 2 * (z[-1] - z[0]) / (1e-3 * settings.thickness_mm))
 
 
 def _section(settings: Settings, state: State) -> Section:
@@ -139,7 +143,7 @@ def _chart(settings: Settings, state: State) -> Chart:
     curves = []
     for name, (z, stress) in (
         ("blown", profile(settings, state)),
-        ("beside", other_profile(settings, state)),
+        (settings.beside, other_profile(settings, state)),
     ):
         top = 0.5 * settings.thickness_mm
         curves.append(Curve(name, (top - 1e3 * z)[::-1], 1e-6 * stress[::-1]))
@@ -156,8 +160,8 @@ def _marks(settings: Settings, state: State) -> tuple[Mark, ...]:
     marks = [Mark("blown", left, top), Mark(settings.beside, right, top)]
     if state.broke_s is None:
         z, stress = profile(settings, state)
-        high = SLICE_Y_MM + 0.45 * SLICE_MM
-        for share, y in ((1.0, high), (0.5, SLICE_Y_MM)):
+        half = _slice_half_mm(settings, z)
+        for share, y in ((1.0, SLICE_Y_MM + 0.9 * half), (0.5, SLICE_Y_MM)):
             now = 1e-6 * float(np.interp(z[0] + share * (z[-1] - z[0]), z, stress))
             if abs(now) > 2:
                 marks.append(Mark("pull" if now > 0 else "squeeze", left, y, 25.0))

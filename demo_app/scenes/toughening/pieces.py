@@ -31,6 +31,14 @@ def shards(settings: Settings, state: State) -> fragments.Cells:
     return _loaded(state, blown_piece(settings, state))
 
 
+def piece_count(settings: Settings, state: State) -> int:
+    """Pieces of the blown plate by their energy, those too small to be drawn included."""
+    side = _side(settings, state)
+    if state.broke_s is None or side is None:
+        return len(shards(settings, state))
+    return fragments.dice_count(1e-6 * WIDTH_MM * HEIGHT_MM, side)
+
+
 def diced(settings: Settings, state: State) -> bool:
     """Whether the blown plate breaks into dice, by the energy inside alone."""
     return _side(settings, state) is not None

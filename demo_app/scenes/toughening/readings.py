@@ -25,7 +25,7 @@ from demo_app.physics.plates import (
 )
 from demo_app.physics.toughening import Quench, surface_compression
 from demo_app.scenes.scene import Reading
-from demo_app.scenes.toughening.pieces import other_shards, shards
+from demo_app.scenes.toughening.pieces import other_shards, piece_count
 from demo_app.scenes.toughening.record import (
     HEIGHT_MM,
     SLICE_PATH,
@@ -63,7 +63,7 @@ READINGS = (
     Reading("breaks", "Breaks", "", "The blown plate, with middling flaws."),
     Reading("break_at_s", "Broke at", "s"),
     Reading("break_probability", "Odds of a break", "", "Of the blown plate, used."),
-    Reading("pieces", "Pieces", "", "Of the blown plate, as drawn."),
+    Reading("pieces", "Pieces", "", "Of the blown plate; those under 3 mm are drawn as 3."),
     Reading("breaks_beside", "Other breaks", ""),
     Reading("break_probability_beside", "Odds of a break, other", "", "Used."),
     Reading("pieces_beside", "Pieces, other", ""),
@@ -121,7 +121,7 @@ def read(settings: Settings, state: State) -> dict[str, Any]:
         "breaks": state.broke_s is not None,
         "break_at_s": state.broke_s,
         "break_probability": odds(settings, blown) if acting else 0.0,
-        "pieces": len(shards(settings, state)),
+        "pieces": piece_count(settings, state),
         "breaks_beside": state.other_broke_s is not None,
         "break_probability_beside": odds(settings, other) if acting else 0.0,
         "pieces_beside": len(other_shards(settings, state)),

@@ -6,7 +6,7 @@ from demo_app.physics.column.readings import centre_stress
 from demo_app.physics.grades import Verdict
 from demo_app.physics.toughening import cold_after
 from demo_app.scenes.scene import Message
-from demo_app.scenes.toughening.pieces import diced, other_shards, shards
+from demo_app.scenes.toughening.pieces import diced, other_shards, piece_count
 from demo_app.scenes.toughening.readings import film, read
 from demo_app.scenes.toughening.record import (
     RAMP_S,
@@ -26,7 +26,7 @@ from demo_app.scenes.toughening.record import (
 TEXTS = {
     "hot": "The left plate is {start:.0f} °C hot and soft. It holds no stress, so it is dark.",
     "skin": "The jets cool the skin first. It wants to shrink, the soft inside lets it: a pull of "
-    "only {pull:.0f} MPa.",
+    "only {pull:.1f} MPa.",
     "brittle": "It was too cold to give way: the skin is pulled with {pull:.0f} MPa, and many a "
     "plate breaks in the jets.",
     "locking": "The skin is stiff, the middle still flows: the squeeze is being locked in.",
@@ -66,17 +66,18 @@ TEXTS = {
     "cut_parts": "There is too little energy inside to drive a crack: the cut parts both plates "
     "neatly in two.",
     "grinding": "{ground:.1f} mm are off one face. The squeeze that is gone no longer balances the "
-    "other side: let go, the plate curls.",
+    "other side: off the table, the plate will curl.",
     "ground_dices": "{ground:.1f} mm off, the wheel has met the pull inside: the plate lets go and "
     "breaks into {pieces} pieces.",
-    "ground": "{ground:.1f} mm are off, and it still holds: it would let go at {limit:.1f} mm. Let "
-    "go, it curls to a circle of {radius:.0f} m.",
+    "ground": "{ground:.1f} mm are off, and it still holds: it would break at {limit:.1f} mm. "
+    "Lifted off the table it curls, like an arc of {radius:.1f} m radius.",
     "ground_weak": "{ground:.1f} mm are off one face, and it only curls: there is too little pull "
     "inside to let it go.",
     "depth": "depth",
     "stress": "stress",
     "blown": "blown plate",
-    "beside": "plain plate",
+    "plain": "plain plate",
+    "laminated": "laminated plate",
     "limit_toughened": "toughened",
     "limit_strengthened": "heat-strengthened",
     "along": "along the plate",
@@ -120,7 +121,7 @@ def _tried_words(settings: Settings, state: State, kind: str) -> Message:
         "load": 1e-6 * load_now(settings, state),
         "blow": settings.blow_J,
         "other": str(len(other_shards(settings, state))),
-        "pieces": str(len(shards(settings, state))),
+        "pieces": str(piece_count(settings, state)),
         "limit": blown_piece(settings, state).blow_limit(),
     }
     if other_broke and settings.beside == "laminated":
@@ -149,14 +150,14 @@ def _hit_words(settings: Settings, state: State) -> Message:
 def _cut_words(settings: Settings, state: State) -> Message:
     if state.broke_s is None:
         return Message("coming")
-    pieces = len(shards(settings, state))
+    pieces = piece_count(settings, state)
     return Message("cut_dices" if diced(settings, state) else "cut_parts", {"pieces": str(pieces)})
 
 
 def _grind_words(settings: Settings, state: State) -> Message:
     ground = 1e3 * state.ground
     if state.broke_s is not None:
-        pieces = str(len(shards(settings, state)))
+        pieces = str(piece_count(settings, state))
         return Message("ground_dices", {"ground": ground, "pieces": pieces})
     left, limit = ground_of(settings, state), lets_go(settings, state)
     if left is None or not lifted(state):
