@@ -120,7 +120,7 @@ def _full(settings: Settings, state: State, what: Flask, done: Proof) -> dict[st
         "break_probability": odds(settings, done),
         "breaks": broken(settings, state),
         "runs_by_itself": broke.by_itself,
-        "pieces": max(1.0, broke.pieces),
+        "pieces": max(1, round(broke.pieces)),
         "stored_energy_J": stored_energy(what, state.cooling.glass),
     }
 
