@@ -18,6 +18,7 @@ from demo_app.optics.picture import colour
 from demo_app.physics.revolve.body import body, nodal_stress, strained
 from demo_app.physics.revolve.surroundings import heated
 from demo_app.scenes import ring
+from demo_app.scenes.crack_off.record import bottle_for, firing_for
 from demo_app.scenes.run import state_at
 from tests.benchmarks import colouring
 
@@ -51,7 +52,7 @@ def measure(repeats: int = 60) -> dict[str, float]:
     app = QApplication.instance() or QApplication([])
     settings = ring.Settings()
     state = state_at(ring.SCENE, settings, 10.0)
-    ready, firing = ring._bottle(settings), ring._firing(settings)
+    ready, firing = bottle_for(settings), firing_for(settings)
     piece, glass = ready.piece, state.moment.glass
     warmer = ring.advance(settings, state).moment.glass.temperature
     frame = np.empty((HEIGHT, WIDTH, 4), np.uint8)

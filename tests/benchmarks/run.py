@@ -7,6 +7,7 @@ machine alone while it runs.
 import argparse
 import importlib
 import json
+import os
 import pkgutil
 import sys
 from pathlib import Path
@@ -14,6 +15,8 @@ from typing import Any
 
 _HERE = Path(__file__).resolve().parent
 sys.path.insert(0, str(_HERE.parent.parent))
+
+os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 
 from demo_app.base.process import one_thread_for_matrices  # noqa: E402 (needs the path)
 

@@ -1,0 +1,1 @@
+"""Parts of the scene `ring`: its record, its picture, its words."""
