@@ -4,9 +4,8 @@ One in-plane strain, the same in both directions, and no stress across the wall.
 on its two faces the plate also bends, unless it is held flat: one curvature, no net moment.
 """
 
-import itertools
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
 import numpy as np
 
@@ -15,6 +14,7 @@ from demo_app.physics.column.wall import Wall
 from demo_app.physics.materials import Array
 from demo_app.physics.plane import plane_response, plane_strains
 from demo_app.physics.relaxation import Increment, PointState, finish, predict, rest
+from demo_app.physics.stepping import walk
 
 _COMPS = 3
 _NEAR_TRANSITION = 150.0
@@ -194,24 +194,16 @@ def run(
     finer : int
         Divides every step, to see what the step costs in accuracy.
     """
-    began = state.time
-    stops = sorted({*changes, *(() if until is None else (until,))})
-    yield state
-    while True:
-        since = state.time - max([began, *(t for t in changes if began <= t <= state.time)])
-        coming = [t for t in stops if t > state.time]
-        if not coming and (until is not None or _over(wall, state, since)):
-            return
-        dt = step_length(wall, state, faces(state.time), since)
-        lands = coming[0] if coming and state.time + 1.001 * dt > coming[0] else state.time + dt
-        edges = np.linspace(state.time, lands, finer + 1)
-        for t0, t1 in itertools.pairwise(edges):
-            # A jump belongs to one side only: look just inside the step.
-            inside = 1e-6 * (t1 - t0)
-            both = faces(float(t0 + inside)), faces(float(t1 - inside))
-            state = advance(wall, state, float(t1 - t0), *both, bends=bends)
-        state = replace(state, time=float(lands))
-        yield state
+    return walk(
+        state,
+        faces,
+        length=lambda one, met, since: step_length(wall, one, met, since),
+        advance=lambda one, dt, before, after: advance(wall, one, dt, before, after, bends=bends),
+        over=lambda one, since: _over(wall, one, since),
+        until=until,
+        changes=changes,
+        finer=finer,
+    )
 
 
 def cooled(

@@ -9,6 +9,7 @@ from skfem import Basis, ElementQuad2, FacetBasis, MeshQuad, MeshQuad2
 
 from demo_app.physics.band import Rows
 from demo_app.physics.materials import Array
+from demo_app.physics.quadratic import shape_rows, with_middles
 
 PER_ELEMENT = 9
 """Nodes of an element, and its quadrature points."""
@@ -152,28 +153,11 @@ def _rim(mesh: MeshQuad2, mirrored_x: bool, mirrored_y: bool) -> NDArray[np.int6
     return np.asarray(facets[~on_mirror])
 
 
-def with_middles(ends: Array) -> Array:
-    """Element `ends` with the middles between them: places of a quadratic element's nodes."""
-    both = np.empty(2 * ends.size - 1)
-    both[::2] = ends
-    both[1::2] = (ends[1:] + ends[:-1]) / 2
-    return both
-
-
 def _points(basis: Basis, table: NDArray[np.int64], size: int) -> Points:
     x, y = (place.ravel() for place in basis.global_coordinates())
-    fields = [basis.basis[i][0] for i in range(table.shape[0])]
-    quadrature = basis.dx.shape[1]
-    dofs = np.repeat(table.T[:, None, :], quadrature, axis=1).reshape(-1, table.shape[0])
-
-    def rows(values: list[Array]) -> Rows:
-        return Rows(dofs, np.stack([v.ravel() for v in values], axis=1), size)
-
     return Points(
         np.asarray(x),
         np.asarray(y),
         basis.dx.ravel(),
-        rows([np.broadcast_to(np.asarray(f), basis.dx.shape) for f in fields]),
-        rows([f.grad[0] for f in fields]),
-        rows([f.grad[1] for f in fields]),
+        *shape_rows(basis, table, size),
     )

@@ -14,7 +14,8 @@ from numpy.typing import NDArray
 from scipy.interpolate import make_interp_spline
 
 from demo_app.physics.materials import Array
-from demo_app.physics.plan.mesh import PER_ELEMENT, PlanMesh, with_middles
+from demo_app.physics.plan.mesh import PER_ELEMENT, PlanMesh
+from demo_app.physics.quadratic import with_middles
 
 _THREE, _TWO = np.sqrt(0.6), np.sqrt(1 / 3)
 

@@ -1,14 +1,13 @@
 """Runs of a Plan body in steps that its state chooses, small where something just changed."""
 
-import itertools
 from collections.abc import Callable, Iterator
-from dataclasses import replace
 
 import numpy as np
 
 from demo_app.physics.materials import Array
 from demo_app.physics.plan.air import Air
 from demo_app.physics.plan.body import Plan, PlanState, advance, start
+from demo_app.physics.stepping import walk
 
 _NEAR_TRANSITION = 80.0
 """Kelvin below the strain point down to which steps stay small."""
@@ -70,24 +69,16 @@ def run(
     finer : int
         Divides every step, to see what the step costs in accuracy.
     """
-    began = state.time
-    stops = sorted({*changes, *(() if until is None else (until,))})
-    yield state
-    while True:
-        since = state.time - max([began, *(t for t in changes if began <= t <= state.time)])
-        coming = [t for t in stops if t > state.time]
-        if not coming and (until is not None or _over(piece, state, since)):
-            return
-        dt = step_length(piece, state, air(state.time), since)
-        lands = coming[0] if coming and state.time + 1.001 * dt > coming[0] else state.time + dt
-        edges = np.linspace(state.time, lands, finer + 1)
-        for t0, t1 in itertools.pairwise(edges):
-            # A jump belongs to one side only: look just inside the step.
-            inside = 1e-6 * (t1 - t0)
-            both = air(float(t0 + inside)), air(float(t1 - inside))
-            state = advance(piece, state, float(t1 - t0), *both)
-        state = replace(state, time=float(lands))
-        yield state
+    return walk(
+        state,
+        air,
+        length=lambda one, met, since: step_length(piece, one, met, since),
+        advance=lambda one, dt, before, after: advance(piece, one, dt, before, after),
+        over=lambda one, since: _over(piece, one, since),
+        until=until,
+        changes=changes,
+        finer=finer,
+    )
 
 
 def cooled(piece: Plan, temperature: float, air: Air, finer: int = 1) -> PlanState:

@@ -9,6 +9,7 @@ from numpy.typing import NDArray
 from skfem import Basis, ElementQuad2, FacetBasis, MeshQuad, MeshQuad2
 
 from demo_app.physics.band import Rows
+from demo_app.physics.quadratic import shape_rows, with_middles
 from demo_app.physics.revolve.profile import Arc, Profile
 
 Array = NDArray[np.float64]
@@ -164,7 +165,7 @@ def wall_mesh(profile: Profile, ends: Array, depths: Array, split: float | None 
         One of `ends` at which the wall is cut through.
     """
     flat = MeshQuad.init_tensor(ends, depths)
-    columns, rows = _with_middles(ends), _with_middles(depths)
+    columns, rows = with_middles(ends), with_middles(depths)
     flat_basis = Basis(flat, ElementQuad2())
     column = np.searchsorted(columns, flat_basis.doflocs[0] - 1e-12)
     row = np.searchsorted(rows, flat_basis.doflocs[1] - 1e-12)
@@ -201,27 +202,11 @@ def wall_mesh(profile: Profile, ends: Array, depths: Array, split: float | None 
     )
 
 
-def _with_middles(ends: Array) -> Array:
-    both = np.empty(2 * ends.size - 1)
-    both[::2] = ends
-    both[1::2] = (ends[1:] + ends[:-1]) / 2
-    return both
-
-
 def _points(basis: Basis, table: NDArray[np.int64], size: int) -> Points:
     r, z = (x.ravel() for x in basis.global_coordinates())
-    fields = [basis.basis[i][0] for i in range(table.shape[0])]
-    quadrature = basis.dx.shape[1]
-    dofs = np.repeat(table.T[:, None, :], quadrature, axis=1).reshape(-1, table.shape[0])
-
-    def rows(values: list[Array]) -> Rows:
-        return Rows(dofs, np.stack([v.ravel() for v in values], axis=1), size)
-
     return Points(
         r,
         z,
         basis.dx.ravel() * 2 * np.pi * r,
-        rows([np.broadcast_to(np.asarray(f), basis.dx.shape) for f in fields]),
-        rows([f.grad[0] for f in fields]),
-        rows([f.grad[1] for f in fields]),
+        *shape_rows(basis, table, size),
     )
