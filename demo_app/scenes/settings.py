@@ -166,4 +166,5 @@ def make(record: type[S], values: Mapping[str, Any]) -> S:
 
 def change(settings: S, **values: Any) -> S:
     """Copy of `settings` with some values changed and checked."""
+    # A settings record is always a dataclass; no type says "any dataclass".
     return make(type(settings), {**dataclasses.asdict(settings), **values})  # type: ignore[call-overload]

@@ -140,9 +140,11 @@ def solve(
 
 def _sides(values: Array) -> tuple[Array, Array]:
     """Values at the sides between neighbours, along x and along y: harmonic means."""
-    return tuple(  # type: ignore[return-value]
-        2 * a * b / (a + b) for a, b in ((values[:-1], values[1:]), (values[:, :-1], values[:, 1:]))
-    )
+    return _harmonic(values[:-1], values[1:]), _harmonic(values[:, :-1], values[:, 1:])
+
+
+def _harmonic(a: Array, b: Array) -> Array:
+    return 2 * a * b / (a + b)
 
 
 def _carrying(full: NDArray[np.bool_]) -> tuple[NDArray[np.bool_], NDArray[np.bool_]]:

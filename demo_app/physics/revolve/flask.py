@@ -148,12 +148,14 @@ def flask(
 
 def _ends(profile: Profile, fineness: float) -> Array:
     """Element ends along the wall: short where it is thin beside its bends, long in the wall."""
+    foot = profile.parts[0]
+    assert isinstance(foot, Arc)  # a flask begins with the bend of its foot
     ends = [np.zeros(1)]
     corners = profile.corners()
     for k, (part, share) in enumerate(
         zip(profile.parts, (0.25, 0.5, 0.28, 0.28, 0.5), strict=True)
     ):
-        longest = share * profile.parts[0].radius  # type: ignore[union-attr]
+        longest = share * foot.radius
         count = max(1 if k else 2, math.ceil(part.length / longest * fineness - 1e-9))
         ends.append(np.linspace(corners[k], corners[k + 1], count + 1)[1:])
     return np.concatenate(ends)
