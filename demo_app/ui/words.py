@@ -102,6 +102,34 @@ ENGLISH: Mapping[str, str] = {
     "of the scene · 1 to 9 each of them · S section · G brighten · [ ] turn · X crossed or "
     "parallel · Q quarter-wave plates · T tint plate · Ctrl+S save · F1 these keys · "
     "F2 controls · F11 full screen",
+    # The presenter's pages
+    "show.prompts": "What to say, to hold and to mind",
+    "show.hold": "In your hand: {what}",
+    "show.helper": "Ask for a helper. Brief: {briefing} Eyewear: {eyewear} Stands: {place} "
+    "Way out: {exit}",
+    "show.last": "This is the last step.",
+    "show.coming": "Next: {title}",
+    "show.coming.hold": "Next: {title} – take {hold}",
+    "show.clock": "clock",
+    "show.step_left": "left in this step",
+    "show.all_left": "left in all",
+    "show.late": "late by {time}",
+    "show.clock.spoken": "It is {clock}; left in this step {step}, in all {all}",
+    "show.steps": "Steps",
+    "show.step.spent": "{spent} of {planned}",
+    "show.step.cut": "cut",
+    "priority.1": "must stay",
+    "priority.2": "should stay",
+    "priority.3": "may go",
+    "hands.more": "One hand more for {answer}",
+    "hands.less": "One hand less for {answer}",
+    "mirror": "The audience sees: {state}",
+    "hazard.flame": "open flame",
+    "hazard.hot-glass": "hot glass",
+    "hazard.breakage": "breaking glass",
+    "hazard.sharp-edges": "sharp edges",
+    "hazard.hot-water": "hot water",
+    "hazard.stored-energy": "piece with stored energy",
 }
 
 LEAST_ODDS = 0.001
