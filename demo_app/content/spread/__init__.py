@@ -1,0 +1,1 @@
+"""Spread: what stated tolerances do to readings, as ranges and probabilities."""
