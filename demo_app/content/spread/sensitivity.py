@@ -122,7 +122,7 @@ def _ranking(
     name: str, tolerances: Sequence[Tolerance], values: Array, whole: int, seed: int
 ) -> Ranking:
     if np.ptp(values) <= 1e-12 * max(1.0, float(np.abs(values).max())):
-        still = tuple(Share(one.name, *6 * (0.0,)) for one in tolerances)
+        still = tuple(Share(one.name, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0) for one in tolerances)
         return Ranking(name, still, False, whole, seed)
     # The same resamples in every run; a rank is no better than its doubt.
     drawn = np.random.default_rng(seed).integers(values.shape[1], size=(RESAMPLES, values.shape[1]))
@@ -132,9 +132,11 @@ def _ranking(
         Share(
             one.name,
             float(first[place]),
-            *map(float, ends[:, 0, place]),
+            float(ends[0, 0, place]),
+            float(ends[1, 0, place]),
             float(total[place]),
-            *map(float, ends[:, 1, place]),
+            float(ends[0, 1, place]),
+            float(ends[1, 1, place]),
         )
         for place, one in enumerate(tolerances)
     ]
@@ -160,4 +162,4 @@ def indices(values: Array) -> Array:
     variance = np.maximum(np.var(values[:2], axis=(0, -1)), np.finfo(float).tiny)
     first = np.mean(at_b * (crossed - at_a), axis=-1) / variance
     total = np.mean((at_a - crossed) ** 2, axis=-1) / (2 * variance)
-    return np.clip([first, total], 0.0, 1.0)
+    return np.asarray(np.clip([first, total], 0.0, 1.0))
