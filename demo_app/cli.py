@@ -18,6 +18,8 @@ EPILOG = """examples:
   lehrlight solve ring --set glass=borosilicate --json
   lehrlight picture ring --at 10 --out ring.png
   lehrlight sweep ring --vary flame_kW_m2=25:80:12 --out ring.csv
+  lehrlight map toughen --vary jet_W_m2K=50:500:50 --vary start_C=560:700:40 \
+      --reading surface_MPa --reading grade --out map.csv
 
 A calculation never says that a real piece of glass is safe."""
 
@@ -130,6 +132,19 @@ def _parser() -> argparse.ArgumentParser:
         help="the setting, its first and last value, and how many values",
     )
     sweep.add_argument("--out", metavar="FILE.csv", required=True, help="the table to write")
+
+    map_ = command("map", _map, "run a scene over ranges of two settings, on all cores")
+    _run_words(map_)
+    _reading_words(map_)
+    map_.add_argument(
+        "--vary",
+        metavar="NAME=FROM:TO:COUNT",
+        required=True,
+        action="append",
+        help="a setting, its first and last value, and how many values; give two",
+    )
+    map_.add_argument("--out", metavar="FILE.csv", required=True, help="the table to write")
+    map_.add_argument("--workers", metavar="N", help="processes; default: one a core")
 
     check = command("check", _check, "check material files: what is wrong, where, what to write")
     check.add_argument("files", metavar="FILE", nargs="+")
@@ -267,6 +282,32 @@ def _sweep(words: argparse.Namespace) -> int:
     check_place(out)
     progress = _progress if sys.stderr is not None and sys.stderr.isatty() else _quiet
     write_text(out, table(chosen, runs, vary, at_s, words.reading, progress))
+    return 0
+
+
+def _map(words: argparse.Namespace) -> int:
+    from demo_app.base.atomic import check_place
+    from demo_app.content.maps.plan import plan_map
+    from demo_app.content.maps.result import Map
+    from demo_app.content.maps.run import MOST_WORKERS, processes, run_map
+    from demo_app.content.maps.store import part_of, write_map
+    from demo_app.content.words import parse_instant, parse_sets, parse_whole
+    from demo_app.scenes.catalogue import scene
+
+    chosen = scene(words.scene)
+    at_s = parse_instant(chosen, [chosen.settings()], words.at)
+    plan = plan_map(chosen, words.vary, words.reading, parse_sets(words.set), at_s)
+    workers = parse_whole(words.workers, place="--workers", low=1, high=MOST_WORKERS)
+    out = Path(words.out)
+    check_place(out)
+    progress = _progress if sys.stderr is not None and sys.stderr.isatty() else _quiet
+    try:
+        with processes(workers) as pool:
+            found = Map(plan, run_map(plan, pool, part_of(out), progress=progress))
+    except KeyboardInterrupt:
+        print("\nstopped; the same command goes on from here", file=sys.stderr, flush=True)
+        raise
+    write_map(out, found)
     return 0
 
 

@@ -48,6 +48,18 @@ def parse_number(text: str, *, place: str, low: float, high: float, unit: str = 
     return value
 
 
+def parse_whole(text: str | None, *, place: str, low: int, high: int) -> int | None:
+    """Read a whole number from `low` to `high`, else `InputError`; None stays None."""
+    if text is None:
+        return None
+    # int() would take "1_0" and " 3" too.
+    if not (text.isascii() and text.isdigit() and len(text) < 9 and low <= int(text) <= high):
+        raise InputError(
+            f"'{text}' cannot be used", place=place, remedy=f"write a whole number {low} to {high}"
+        )
+    return int(text)
+
+
 def parse_instant(scene: Scene, points: Sequence[Any], text: str | None) -> float | None:
     """Read an instant in seconds, within reason: the longer of an hour and ten stories.
 

@@ -95,7 +95,7 @@ def as_csv(found: Map) -> str:
     Raises
     ------
     InputError
-        If points are missing, or every point was refused.
+        If points are missing.
     """
     plan = found.plan
     if not found.whole:
@@ -104,8 +104,6 @@ def as_csv(found: Map) -> str:
             place="map",
             remedy="run the same map again: it goes on",
         )
-    if len(found.refused) == plan.count:
-        raise InputError("no point can be run", place="map", remedy=found.refused[0].refused)
     text = io.StringIO()
     rows = csv.writer(text, lineterminator="\n")
     text.write(f"# Lehrlight {__version__}, scene {plan.scene}, map\n")

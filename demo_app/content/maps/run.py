@@ -3,7 +3,13 @@
 import multiprocessing
 import os
 from collections.abc import Callable, Iterator, Mapping
-from concurrent.futures import CancelledError, Future, ProcessPoolExecutor, as_completed
+from concurrent.futures import (
+    BrokenExecutor,
+    CancelledError,
+    Future,
+    ProcessPoolExecutor,
+    as_completed,
+)
 from contextlib import contextmanager
 from pathlib import Path
 from typing import Any, Protocol
@@ -84,6 +90,11 @@ def run_map(
     -------
     mapping
         Finished points by index: all ``plan.count``, unless cancelled.
+
+    Raises
+    ------
+    InputError
+        If the store is of another map, or a worker was ended from outside.
     """
     if store is None:
         return _run(plan, executor, None, progress, arrived, cancelled, chunk)
@@ -121,6 +132,12 @@ def _run(
                 break
     except CancelledError:
         pass  # Whoever owns the executor has stopped it: what is done is done.
+    except BrokenExecutor:
+        raise InputError(
+            "a worker was ended from outside",
+            place="map",
+            remedy="run the same map again, with fewer workers if memory is short: it goes on",
+        ) from None
     finally:
         for future in futures:
             future.cancel()

@@ -11,9 +11,10 @@ from pathlib import Path
 from types import TracebackType
 from typing import Any
 
-from demo_app.base.atomic import check_place
+from demo_app.base.atomic import check_place, write_text
 from demo_app.base.errors import InputError
 from demo_app.content.maps.plan import MapPlan
+from demo_app.content.maps.result import Map, as_csv
 from demo_app.content.maps.work import Cell
 
 _KIND = "lehrlight map"
@@ -22,6 +23,23 @@ _KIND = "lehrlight map"
 def part_of(out: Path) -> Path:
     """Where the finished points of the table `out` are kept until it is whole."""
     return out.with_name(f"{out.name}.part")
+
+
+def write_map(out: Path, found: Map) -> None:
+    """Write the table of a whole map, then drop its finished points.
+
+    Raises
+    ------
+    InputError
+        If points are missing, none could be run, or the table cannot be written. In the last case
+        the points are kept.
+    """
+    text = as_csv(found)
+    if len(found.refused) == found.plan.count:
+        part_of(out).unlink(missing_ok=True)
+        raise InputError("no point can be run", place="map", remedy=found.refused[0].refused)
+    write_text(out, text)
+    part_of(out).unlink(missing_ok=True)
 
 
 def line(record: Any) -> str:
