@@ -1,0 +1,1 @@
+"""What happened: shows, votes, breakages, near misses, glass out and in, questions, faults."""
