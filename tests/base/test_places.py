@@ -31,5 +31,5 @@ def test_a_relative_name_becomes_whole(monkeypatch, tmp_path):
 def test_a_home_in_which_nothing_can_be_made(monkeypatch, tmp_path):
     (tmp_path / "file").write_text("")
     monkeypatch.setenv("LEHRLIGHT_HOME", str(tmp_path / "file" / "home"))
-    with pytest.raises(InputError, match="cannot be made .*let LEHRLIGHT_HOME name"):
+    with pytest.raises(InputError, match=r"cannot be made .*let LEHRLIGHT_HOME name"):
         data_folder()

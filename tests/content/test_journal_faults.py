@@ -176,7 +176,7 @@ def test_a_folder_that_may_only_be_read(tmp_path):
         events.add_question(journal, "before", NOW)
     for place in (home, *home.iterdir()):
         place.chmod(0o555 if place.is_dir() else 0o444)
-    for above in tmp_path.parents[:2] + (tmp_path,) if os.geteuid() == 0 else ():
+    for above in (*tmp_path.parents[:2], tmp_path) if os.geteuid() == 0 else ():
         above.chmod(0o755)
     try:
         with as_a_stranger(), opened(home) as journal:
