@@ -102,6 +102,16 @@ ENGLISH: Mapping[str, str] = {
     "of the scene · 1 to 9 each of them · S section · G brighten · [ ] turn · X crossed or "
     "parallel · Q quarter-wave plates · T tint plate · Ctrl+S save · F1 these keys · "
     "F2 controls · F11 full screen",
+    "audience.title": "Lehrlight audience",
+    "audience.right": "{sign} Right",
+    "audience.hand": "{count} hand",
+    "audience.hands": "{count} hands",
+    "audience.happened": "What happened: {what}",
+    "audience.two": "The audience sees {name}.",
+    "audience.one": "One screen: the audience sees this window.",
+    "audience.gone": "Projector gone: your show goes on here.",
+    "audience.unplaced": "The picture does not reach {name}: press Windows+P or look at the cable, "
+    "then choose the screen again.",
     # The presenter's pages
     "show.prompts": "What to say, to hold and to mind",
     "show.hold": "In your hand: {what}",
