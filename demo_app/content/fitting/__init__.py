@@ -1,0 +1,1 @@
+"""Fitting: one unknown of a real piece, from readings of it, with an honest interval."""
