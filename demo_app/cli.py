@@ -146,7 +146,7 @@ def _parser() -> argparse.ArgumentParser:
     map_.add_argument("--out", metavar="FILE.csv", required=True, help="the table to write")
     map_.add_argument("--workers", metavar="N", help="processes; default: one a core")
 
-    check = command("check", _check, "check material files: what is wrong, where, what to write")
+    check = command("check", _check, "check cue sheets and materials: what is wrong, where, how to mend")
     check.add_argument("files", metavar="FILE", nargs="+")
     return parser
 
@@ -320,12 +320,13 @@ def _quiet(done: int, count: int) -> None:
 
 
 def _check(words: argparse.Namespace) -> int:
-    from demo_app.content.checks import check_file
+    from demo_app.content.checks import checked
 
     status = 0
     for name in words.files:
-        try:
-            print(f"{name}: {check_file(Path(name))}")
-        except InputError as error:
+        found = checked(Path(name))
+        for line in found.lines:
+            print(f"{name}: {line}", flush=True)
+        for error in found.mistakes:
             status = _tell(str(error))
     return status

@@ -97,10 +97,10 @@ class Table:
             return default
         allowed = f"write a number from {low:g} to {high:g} {unit}".rstrip()
         value = self.get(key)
-        if isinstance(value, bool) or not isinstance(value, int | float) or math.isnan(value):
+        if isinstance(value, bool) or not isinstance(value, int | float) or value != value:
             raise self.error(key, f"{value!r} is not a number", allowed)
         if not low <= value <= high:
-            raise self.error(key, f"{value:g} is out of range", allowed)
+            raise self.error(key, f"{value!s:.12} is out of range", allowed)
         return float(value)
 
     def flag(self, key: str, default: bool | None = None) -> bool:

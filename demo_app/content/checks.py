@@ -1,35 +1,91 @@
 """Files that people write, checked by kind before anybody stands in front of an audience."""
 
+from collections.abc import Callable
+from dataclasses import dataclass
 from pathlib import Path
 
 from demo_app.base.errors import InputError
+from demo_app.base.toml_table import Table, parse
+from demo_app.content.cues.load import examine
+from demo_app.content.cues.records import Sheet, Step
+from demo_app.content.cues.truth import Truth
 from demo_app.physics.material_files import load_material
 
 
-def check_file(path: Path) -> str:
-    """Check one file; the kind follows from the end of its name.
+@dataclass(frozen=True)
+class Checked:
+    """What is known of a file after its check.
+
+    Parameters
+    ----------
+    lines : tuple of str
+        What it holds, in plain words; none if something is wrong.
+    mistakes : tuple of InputError
+        Each with file, line where there is one, and what to write instead.
+    """
+
+    lines: tuple[str, ...] = ()
+    mistakes: tuple[InputError, ...] = ()
+
+
+def checked(path: Path) -> Checked:
+    """Check one file; its kind follows from what it holds.
 
     Parameters
     ----------
     path : pathlib.Path
-        So far: a material, ``.toml``.
-
-    Returns
-    -------
-    str
-        What the file holds, in plain words.
-
-    Raises
-    ------
-    InputError
-        With file, line where there is one, and what to write instead.
+        A cue sheet or a material, ``.toml``.
     """
-    if path.suffix.lower() != ".toml":
+    try:
+        if path.suffix.lower() != ".toml":
+            raise InputError(
+                f"a file that ends in '{path.suffix}' is of no known kind",
+                place=str(path),
+                remedy="cue sheets and materials end in .toml",
+            )
+        return _check_of(parse(path))(path)
+    except InputError as error:
+        return Checked(mistakes=(error,))
+
+
+def _check_of(top: Table) -> Callable[[Path], Checked]:
+    if not top.content:
         raise InputError(
-            f"a file that ends in '{path.suffix}' is of no known kind",
-            place=str(path),
-            remedy="materials end in .toml",
+            "holds nothing", place=str(top.path), remedy="write steps or a material into it"
         )
+    if any(key in top.content for key in ("step", "venue", "minutes", "allows")):
+        return _check_sheet
+    return _check_material
+
+
+def _check_sheet(path: Path) -> Checked:
+    found = examine(path)
+    if found.sheet is None:
+        return Checked(mistakes=found.mistakes)
+    asking = [step for step in found.sheet.steps if step.question]
+    answers = [_answer(step, found.truths[step.id]) for step in asking]
+    return Checked(lines=(_summary(found.sheet), *answers))
+
+
+def _check_material(path: Path) -> Checked:
     found = load_material(path)
     assumed = f"; assumed: {', '.join(found.assumed)}" if found.assumed else ""
-    return f"material {found.name} ({found.kind}), in order{assumed}"
+    return Checked(lines=(f"material {found.name} ({found.kind}), in order{assumed}",))
+
+
+def _summary(sheet: Sheet) -> str:
+    planned = sum(step.seconds for step in sheet.steps) / 60
+    hazards = ", ".join(sheet.allows) or "none"
+    return (
+        f"cue sheet {sheet.title}, {sheet.venue}: {len(sheet.steps)} steps, {planned:.1f} of"
+        f" {sheet.minutes:g} minutes planned; hazards allowed: {hazards}; in order"
+    )
+
+
+def _answer(step: Step, found: Truth) -> str:
+    question = step.question
+    assert question is not None
+    return (
+        f"line {step.line}, {step.id}: {question.ask} The model: {question.reading} ="
+        f" {found.words} at {found.at_s:.4g} s, so '{question.answers[found.index].text}' is right"
+    )

@@ -7,9 +7,13 @@ from types import MappingProxyType
 from typing import Any
 
 NO_SETTINGS: Mapping[str, Any] = MappingProxyType({})
+NO_CAPTIONS: Mapping[str, str] = MappingProxyType({})
 
 HAZARDS = ("flame", "hot-glass", "breakage", "sharp-edges", "hot-water", "stored-energy")
 """Flags that a step may carry and a sheet may allow."""
+
+EYEWEAR_FOR = ("flame", "hot-glass", "breakage", "hot-water", "stored-energy")
+"""Those that ask for eyewear of whoever comes near (common practice; the venue decides)."""
 
 
 @dataclass(frozen=True)
@@ -116,8 +120,12 @@ class Step:
         What to hold or point at.
     catch_up : str
         One line for those who come late.
+    captions : mapping
+        Language (a BCP 47 tag) to the line that the audience reads under the picture.
     props : tuple of str
-        Things and samples that have to lie ready.
+        Things that have to lie ready.
+    samples : tuple of str
+        Pieces of glass or plastic that have to lie ready: they are counted out and in.
     hazards : tuple of str
         Some of `HAZARDS`.
     cautions : tuple of str
@@ -140,7 +148,9 @@ class Step:
     say: tuple[str, ...] = ()
     hold: str = ""
     catch_up: str = ""
+    captions: Mapping[str, str] = field(default_factory=lambda: NO_CAPTIONS)
     props: tuple[str, ...] = ()
+    samples: tuple[str, ...] = ()
     hazards: tuple[str, ...] = ()
     cautions: tuple[str, ...] = ()
     helper: Helper | None = None
