@@ -160,6 +160,9 @@ def _run_words(parser: argparse.ArgumentParser) -> None:
         default=[],
         help="a setting other than its default; may be repeated",
     )
+    parser.add_argument(
+        "--device", metavar="NAME", help="a value fitted to your own piece, under those of --set"
+    )
     parser.add_argument("--at", metavar="SECONDS", help="instant; default: the end of the story")
 
 
@@ -231,13 +234,25 @@ def _scenes(words: argparse.Namespace) -> int:
 
 def _prepared(words: argparse.Namespace) -> tuple[Any, Any, float | None]:
     """Scene, settings record and instant of a command that runs one scene once."""
-    from demo_app.content.words import parse_instant, parse_sets
+    from demo_app.content.words import parse_instant
     from demo_app.scenes.catalogue import scene
     from demo_app.scenes.settings import make
 
     chosen = scene(words.scene)
-    settings: Any = make(chosen.settings, parse_sets(words.set))
+    settings: Any = make(chosen.settings, _values(words, chosen))
     return chosen, settings, parse_instant(chosen, [settings], words.at)
+
+
+def _values(words: argparse.Namespace, chosen: Any) -> dict[str, Any]:
+    """Settings that the command line names: those of the device, and over them each by itself."""
+    from demo_app.content.words import parse_sets
+
+    values: dict[str, Any] = dict(parse_sets(words.set))
+    if words.device is None:
+        return values
+    from demo_app.content.site.devices import device, values_of
+
+    return values_of(device(words.device), chosen, values)
 
 
 def _solve(words: argparse.Namespace) -> int:
@@ -269,14 +284,14 @@ def _picture(words: argparse.Namespace) -> int:
 def _sweep(words: argparse.Namespace) -> int:
     from demo_app.base.atomic import check_place, write_text
     from demo_app.content.sweep import parse_vary, points, table
-    from demo_app.content.words import parse_instant, parse_sets
+    from demo_app.content.words import parse_instant
     from demo_app.scenes.catalogue import scene
 
     chosen = scene(words.scene)
     if len(words.vary) > 1:
         raise InputError("is given twice", place="--vary", remedy="vary one setting at a time")
     vary = parse_vary(chosen, words.vary[0])
-    runs = points(chosen, parse_sets(words.set), vary)
+    runs = points(chosen, _values(words, chosen), vary)
     at_s = parse_instant(chosen, runs, words.at)
     out = Path(words.out)
     check_place(out)
@@ -291,12 +306,12 @@ def _map(words: argparse.Namespace) -> int:
     from demo_app.content.maps.result import Map
     from demo_app.content.maps.run import MOST_WORKERS, processes, run_map
     from demo_app.content.maps.store import part_of, write_map
-    from demo_app.content.words import parse_instant, parse_sets, parse_whole
+    from demo_app.content.words import parse_instant, parse_whole
     from demo_app.scenes.catalogue import scene
 
     chosen = scene(words.scene)
     at_s = parse_instant(chosen, [chosen.settings()], words.at)
-    plan = plan_map(chosen, words.vary, words.reading, parse_sets(words.set), at_s)
+    plan = plan_map(chosen, words.vary, words.reading, _values(words, chosen), at_s)
     workers = parse_whole(words.workers, place="--workers", low=1, high=MOST_WORKERS)
     out = Path(words.out)
     check_place(out)
