@@ -140,6 +140,10 @@ ENGLISH: Mapping[str, str] = {
     "hazard.sharp-edges": "sharp edges",
     "hazard.hot-water": "hot water",
     "hazard.stored-energy": "piece with stored energy",
+    "return.wait": "One moment: what was shown is being put back.",
+    "autosave.broken": "{file} could not be read and is left out.",
+    "autosave.unsaved": "The show goes on, but cannot save itself: {problem}",
+    "autosave.second": "Lehrlight is open already: this window does not save its show.",
 }
 
 LEAST_ODDS = 0.001
