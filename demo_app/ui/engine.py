@@ -1,134 +1,38 @@
-"""How a session runs: asking the one worker, taking its pictures in, keeping time."""
+"""How a session runs: taking the worker's pictures in, keeping time."""
 
 import logging
-import time
-from collections.abc import Callable
 from typing import Any
 
-from PySide6.QtCore import QObject, Qt, QTimer, Signal
+from PySide6.QtCore import Qt, QTimer
 
 from demo_app.base.errors import InputError
-from demo_app.optics.instrument import Instrument
-from demo_app.scenes.scene import Scene
 from demo_app.scenes.settings import settings_of
-from demo_app.ui.request import Frame, Held, Request
+from demo_app.ui.asking import TICK_MS, Asking
+from demo_app.ui.request import Frame
 from demo_app.ui.speed_meter import SpeedMeter
 from demo_app.ui.timeline import Entry, Timeline
-from demo_app.ui.worker import Worker
 
-TICK_MS = 16
-PLAY_BUDGET_S = 0.012
-SEEK_BUDGET_S = 0.06
 BREAK = "break_at_s"
 CRACK_RUN = "crack_run_us"
 
-Leg = tuple[float, float]
-"""Part of a slow replay: until which model time (s), and at which speed."""
 
+class Engine(Asking):
+    """The clockwork below a `Session`; widgets read it, and call the session's acts."""
 
-class Engine(QObject):
-    """The clockwork below a `Session`; widgets read it, and call the session's acts.
-
-    Attributes
-    ----------
-    changed : Signal
-        Settings, playing, speed, light or the held picture changed.
-    framed : Signal(Frame)
-        A new picture is there.
-    told : Signal(str)
-        One line for the presenter; empty takes it away.
-    """
-
-    changed = Signal()
-    framed = Signal(object)
-    told = Signal(str)
-
-    def __init__(
-        self,
-        scene: Scene,
-        worker: Worker,
-        instrument: Instrument | None = None,
-        parent: QObject | None = None,
-        clock: Callable[[], float] = time.perf_counter,
-    ) -> None:
-        super().__init__(parent)
-        self.scene = scene
-        self.instrument = instrument if instrument is not None else Instrument()
-        self.settings: Any = scene.settings()
-        self.timeline = Timeline(self.settings)
-        self.playing = False
-        self.speed = 1.0
-        self.real_speed = 1.0
-        self.held: Held | None = None
-        self.frame: Frame | None = None
-        self.size = (960, 540)
-        self._worker = worker
-        self._clock = clock
-        self._wanted = 0.0
-        # The time of the last request, which the clock may have left behind.
-        self._asked = 0.0
-        self._snap = False
-        self._number = 0
-        self._flying = False
-        self._again = False
-        self._draw_held = False
-        self._faults = 0
-        self._first = worker.next_number()
-        self._shown_s = 0.0
-        self._break_s: float | None = None
-        self._run_s = 0.0
-        self._legs: tuple[Leg, ...] = ()
-        # Play once the picture that was sought has come.
-        self._cued = False
-        self._speed_after: float | None = None
-        self._ticked = clock()
+    def __init__(self, *args: Any, **kwargs: Any) -> None:
+        super().__init__(*args, **kwargs)
         self._meter = SpeedMeter()
         self._timer = QTimer(self)
         self._timer.setTimerType(Qt.TimerType.PreciseTimer)
         self._timer.setInterval(TICK_MS)
         self._timer.timeout.connect(self._tick)
-        worker.done.connect(self._arrive)
-        worker.failed.connect(self._fail)
-
-    @property
-    def time_s(self) -> float:
-        """Model time shown, s."""
-        return self._shown_s
-
-    @property
-    def here(self) -> Any:
-        """The state shown, or the one before what is shown; None while none is known."""
-        ready = self.timeline.ready(self._shown_s)
-        return ready[0] if ready else None
-
-    @property
-    def light(self) -> Instrument:
-        """What stands around the stage: the instrument, where the scene's settings leave it."""
-        return self.scene.light(self.settings, self.instrument)
-
-    @property
-    def end_s(self) -> float:
-        """Model time at which playing ends, s."""
-        return float(self.scene.seconds(self.settings))
-
-    @property
-    def break_s(self) -> float | None:
-        """When the piece broke, if it has: s."""
-        return self._break_s
-
-    @property
-    def settled(self) -> bool:
-        """Whether every picture that was asked for has come."""
-        return not (self._flying or self._again)
+        self._worker.done.connect(self._arrive)
+        self._worker.failed.connect(self._fail)
 
     @property
     def behind(self) -> bool:
         """Whether the model is slower than the speed asked for."""
         return self.playing and self.real_speed < 0.85 * self.speed
-
-    def begin(self) -> None:
-        """Ask for the first picture."""
-        self._post()
 
     def close(self) -> None:
         """Let go of the worker; the timer ends."""
@@ -223,38 +127,6 @@ class Engine(QObject):
         self._wanted = min(self._wanted + self.speed * passed, end)
         self._post()
 
-    def _post(self) -> None:
-        """Ask for a picture once the one in the making has come."""
-        if self._flying:
-            self._again = True
-        else:
-            self._post_now()
-
-    def _post_now(self) -> None:
-        """Ask for a picture at once; one in the making is out of date."""
-        self._number = self._worker.next_number()
-        self._flying, self._again = True, False
-        self._asked = self._wanted
-        span = float("inf") if self._snap else 0.0
-        if self.playing:
-            span = self.speed * TICK_MS / 1000
-        self._worker.post(
-            Request(
-                number=self._number,
-                scene=self.scene,
-                plan=self.timeline.plan,
-                ready=self.timeline.ready(self._wanted),
-                time_s=self._wanted,
-                span_s=span,
-                budget_s=PLAY_BUDGET_S if self.playing else SEEK_BUDGET_S,
-                traced=self.timeline.traced,
-                every=self.timeline.every,
-                instrument=self.instrument,
-                size=self.size,
-                held=self.held if self._draw_held else None,
-            )
-        )
-
     def _arrive(self, frame: Frame) -> None:
         """Show a picture; learn from it if it belongs to what holds now.
 
@@ -266,6 +138,11 @@ class Engine(QObject):
             return
         newest = frame.number == self._number
         self._flying = self._flying and not newest
+        if not self._shows(frame):
+            self._learn(frame, newest=newest)
+            self._worker.give_back(frame.pixels)
+            self._go_on(newest=newest)
+            return
         old, self.frame = self.frame, frame
         if frame.plan is self.timeline.plan:
             self._learn(frame, newest=newest)
@@ -278,6 +155,13 @@ class Engine(QObject):
         if newest and self.playing and frame.reached and at_end:
             self._set_playing(False)
             self.changed.emit()
+        self._go_on(newest=newest)
+
+    def _shows(self, _frame: Frame) -> bool:
+        """Whether a picture is shown or only learnt from."""
+        return True
+
+    def _go_on(self, *, newest: bool) -> None:
         if newest and (self._take_in() or self._again):
             self._post_now()
 

@@ -6,8 +6,10 @@ from typing import Any
 from demo_app.base.errors import InputError
 from demo_app.scenes.scene import Action
 from demo_app.scenes.settings import change
-from demo_app.ui.led import FASTEST, SLOWEST, Led
+from demo_app.ui.led import FASTEST, SLOWEST
 from demo_app.ui.request import Held
+from demo_app.ui.returning import Returning
+from demo_app.ui.timeline import Entry
 
 SLOW_REPLAY_WALL_S = 3.0
 FAINT_GAIN = 10.0
@@ -15,7 +17,7 @@ FAINT_GAIN = 10.0
 CRACK_RUN_WALL_S = 5.0
 
 
-class Session(Led):
+class Session(Returning):
     """One scene being shown: its settings, its time, its speed, its light.
 
     Every act of a person ends in one `changed`; every new picture in one `framed`.
@@ -42,6 +44,8 @@ class Session(Led):
 
     def reset(self) -> None:
         """Back to the start of the same run, standing still."""
+        if self.timeline.plan != (Entry(0, self.settings),) and not self._by_hand():
+            return
         self._set_playing(False)
         self._restart()
         self.changed.emit()
@@ -97,9 +101,12 @@ class Session(Led):
 
     def defaults(self) -> None:
         """Put every setting back as it was made, and the speed to the scene's own pace."""
+        settings = self.scene.settings()
+        if settings != self.settings and not self._by_hand():
+            return
         self.own_speed = False
         self._follow()
-        self.set_settings(self.scene.settings())
+        self.set_settings(settings)
 
     def act(self, action: Action) -> None:
         """Do what one of the scene's buttons says, now."""
@@ -112,6 +119,8 @@ class Session(Led):
             self.told.emit(f"{error.problem}; {error.remedy}")
             return
         if settings != self.settings:
+            if not self._by_hand():
+                return
             self._put(settings)
         self.play()
 
@@ -119,11 +128,14 @@ class Session(Led):
         """Turn the polarizers, put plates in, change the lamp."""
         try:
             wanted = replace(self.light, **values)
-            self.instrument = replace(self.instrument, **values)
+            instrument = replace(self.instrument, **values)
             settings = self.scene.relit(self.settings, wanted)
         except InputError as error:
             self.told.emit(f"{error.problem}; {error.remedy}")
         else:
+            if (instrument, settings) != (self.instrument, self.settings) and not self._by_hand():
+                return
+            self.instrument = instrument
             if settings != self.settings:
                 self._put(settings)
             else:
@@ -143,6 +155,8 @@ class Session(Led):
 
     def hold(self) -> None:
         """Hold this picture beside what comes next, or let it go."""
+        if not self._by_hand():
+            return
         if self.held is not None:
             self.held = None
         elif self.frame is not None:
@@ -154,6 +168,7 @@ class Session(Led):
                 frame.instrument,
                 frame.settings,
                 frame.time_s,
+                frame.plan,
             )
             self._draw_held = True
         self._post()

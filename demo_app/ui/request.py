@@ -29,6 +29,8 @@ class Held:
         Settings that were in force.
     time_s : float
         Model time, s.
+    plan : tuple of Entry
+        What was done in its run, so that the picture can be made again.
     """
 
     stage: Stage
@@ -37,6 +39,7 @@ class Held:
     instrument: Instrument
     settings: Any
     time_s: float
+    plan: Plan = ()
 
 
 @dataclass(frozen=True)
@@ -195,6 +198,6 @@ def walk(request: Request) -> Walked:
 def touched(scene: Scene, plan: Plan, state: Any) -> Any:
     """The state after what a finger did at its step."""
     if scene.point is not None:
-        for place in touches(plan, state.step):
-            state = scene.point(in_force(plan, state.step), state, place)
+        for settings, place in touches(plan, state.step):
+            state = scene.point(settings, state, place)
     return state

@@ -2,6 +2,7 @@
 
 import bisect
 import dataclasses
+import itertools
 from collections.abc import Iterable
 from typing import Any
 
@@ -17,6 +18,9 @@ Place = tuple[float, float] | None
 @dataclasses.dataclass(frozen=True)
 class Entry:
     """What a person did at one step.
+
+    One step may have several entries, in order: what a finger does depends on the settings of
+    that moment, and a start state on those it was made with.
 
     Parameters
     ----------
@@ -135,15 +139,34 @@ class Timeline:
         With `touches` the state is the one that these have made of the former one of its step.
         """
         step = state.step
-        before = tuple(entry for entry in self.plan if entry.step < step)
-        here = [entry.touches for entry in self.plan if entry.step == step]
-        touched = (*(here[0] if here else ()), *touches)
-        self.plan = (*before, Entry(step, settings, touched))
+        self.plan = _noted(self.plan, Entry(step, settings, touches))
         self._kept = [kept for kept in self._kept if kept.step < step]
         self._weight = _Weight(self._kept)
         self._last = (state,)
         self._keep(state)
         del self._trace[step + 1 :]
+
+    def copy(self) -> "Timeline":
+        """A timeline that knows the same and goes its own way; frozen states are shared."""
+        made = Timeline(self.settings)
+        made.plan = _own(self.plan)
+        made.every, made._last, made._trace = self.every, self._last, list(self._trace)
+        made._kept = list(self._kept)
+        made._weight = _Weight(made._kept)
+        return made
+
+    @classmethod
+    def planned(cls, plan: Plan, other: "Timeline | None" = None) -> "Timeline":
+        """A timeline of `plan`, with what `other` knows of the part that both have in common."""
+        made = cls(plan[-1].settings)
+        made.plan = _own(plan)
+        if other is not None:
+            same = _parting(plan, other.plan)
+            made.every = other.every
+            made._kept = [state for state in other._kept if state.step < same]
+            made._weight = _Weight(made._kept)
+            made._trace = [entry for entry in other._trace if entry[0] < same]
+        return made
 
     def time_of(self, step: int) -> float | None:
         """Model time of a step that has been reached, or None."""
@@ -160,9 +183,41 @@ def in_force(plan: Plan, step: int) -> Any:
     return next(entry.settings for entry in reversed(plan) if entry.step <= step)
 
 
-def touches(plan: Plan, step: int) -> tuple[Place, ...]:
-    """Where a finger went at `step`."""
-    return next((entry.touches for entry in plan if entry.step == step), ())
+def touches(plan: Plan, step: int) -> tuple[tuple[Any, Place], ...]:
+    """Where a finger went at `step`, each with the settings that held then."""
+    return tuple(
+        (entry.settings, place) for entry in plan if entry.step == step for place in entry.touches
+    )
+
+
+def _own(plan: Plan) -> Plan:
+    """The same plan as another object, by which pictures are told apart."""
+    return (*plan[:-1], plan[-1])
+
+
+def _parting(one: Plan, other: Plan) -> float:
+    """The step from which on two plans may differ; infinite if they are the same."""
+    for mine, yours in itertools.zip_longest(one, other):
+        if mine != yours:
+            return min(entry.step for entry in (mine, yours) if entry is not None)
+    return float("inf")
+
+
+def _noted(plan: Plan, done: Entry) -> Plan:
+    """`plan` with what was done at one step; what was to come after it goes.
+
+    Settings that were replaced before anything came of them are left out, but never the first
+    of a run: its start was made with them.
+    """
+    before = [entry for entry in plan if entry.step <= done.step]
+    last = before[-1]
+    if last.step == done.step and not last.touches and len(before) > 1:
+        before.pop()
+    last = before[-1]
+    if last.step == done.step and last.settings == done.settings:
+        before[-1] = Entry(last.step, last.settings, (*last.touches, *done.touches))
+        return tuple(before)
+    return (*before, done)
 
 
 class _Weight:
