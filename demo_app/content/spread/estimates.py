@@ -82,7 +82,8 @@ def odds(hits: int, count: int) -> Odds:
 def range_of(values: Sequence[float]) -> Range:
     """Range of at least one value."""
     found = np.asarray(values, float)
-    low, middle, high = np.quantile(found, [0.05, 0.5, 0.95])
+    # Hazen's places: each of n even points stands for the middle of its n-th part.
+    low, middle, high = np.quantile(found, [0.05, 0.5, 0.95], method="hazen")
     mean = float(found.mean())
     half = Z95 * float(found.std(ddof=1)) / math.sqrt(found.size) if found.size > 1 else math.inf
     return Range(float(low), float(middle), float(high), mean, mean - half, mean + half, found.size)
