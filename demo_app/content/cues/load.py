@@ -6,6 +6,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from pathlib import Path
 
+from demo_app.base import locate
 from demo_app.base.errors import InputError
 from demo_app.base.toml_table import Table, attempt, nearest, parse_text, read
 from demo_app.content.cues.asking import question_of
@@ -48,6 +49,11 @@ class Examined:
     sheet: Sheet | None
     mistakes: tuple[InputError, ...]
     truths: Mapping[str, Truth] = field(default_factory=dict)
+
+
+def own_sheets() -> tuple[Path, ...]:
+    """Files of the cue sheets that come with the app, by name."""
+    return tuple(sorted((locate.assets() / "cue_sheets").glob("*.toml")))
 
 
 def load(path: Path) -> Sheet:
