@@ -102,7 +102,7 @@ ENGLISH: Mapping[str, str] = {
     "of the scene · 1 to 9 each of them · S section · G brighten · [ ] turn · X crossed or "
     "parallel · Q quarter-wave plates · T tint plate · Ctrl+S save · F1 these keys · "
     "F2 controls · F11 full screen",
-    "audience.title": "Lehrlight audience",
+    "audience.title": "Audience",
     "audience.right": "{sign} Right",
     "audience.hand": "{count} hand",
     "audience.hands": "{count} hands",
