@@ -66,6 +66,7 @@ class Asking(QObject):
         self._flying = False
         self._again = False
         self._draw_held = False
+        self.calm = False
         self._faults = 0
         self._first = worker.next_number()
         self._shown_s = 0.0
@@ -146,5 +147,6 @@ class Asking(QObject):
                 instrument=self.instrument,
                 size=self.size,
                 held=self.held if self._draw_held else None,
+                calm=self.calm,
             )
         )

@@ -138,6 +138,8 @@ class Engine(Asking):
             return
         newest = frame.number == self._number
         self._flying = self._flying and not newest
+        if newest and frame.calming and not self.playing:
+            self._again = True
         if not self._shows(frame):
             self._learn(frame, newest=newest)
             self._worker.give_back(frame.pixels)

@@ -142,6 +142,14 @@ class Session(Returning):
                 self._post()
         self.changed.emit()
 
+    def set_calm(self, calm: bool) -> None:
+        """Soften bright stripes and sudden changes, or show the picture as the model makes it."""
+        if calm != self.calm:
+            self.calm = calm
+            self._draw_held = self.held is not None
+            self._post()
+            self.changed.emit()
+
     def brighten(self) -> None:
         """Brighten a faint picture, which the stage states, or show it as it is again."""
         self.set_light(gain=1.0 if self.instrument.gain > 1 else FAINT_GAIN)

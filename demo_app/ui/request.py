@@ -71,6 +71,8 @@ class Request:
         Picture's width and height, pixels.
     held : Held or None
         A picture to draw again beside the live one, at `size`.
+    calm : bool
+        Whether bright stripes and sudden changes are to be softened: `demo_app.optics.calm`.
     """
 
     number: int
@@ -85,6 +87,7 @@ class Request:
     instrument: Instrument
     size: tuple[int, int]
     held: Held | None = None
+    calm: bool = False
 
 
 @dataclass(frozen=True)
@@ -119,6 +122,10 @@ class Frame:
         shape (height, width, 4), uint8 blue, green, red, 255; first row on top.
     held_pixels : numpy.ndarray or None
         The held picture, where one was asked for.
+    dimmed : float
+        Factor on linear light by which calm mode keeps stripes below the limits; 1 for none.
+    calming : bool
+        Whether calm mode still moves the picture towards the model's: ask again.
     """
 
     number: int
@@ -139,6 +146,8 @@ class Frame:
     instrument: Instrument
     pixels: Pixels
     held_pixels: Pixels | None
+    dimmed: float = 1.0
+    calming: bool = False
 
 
 @dataclass(frozen=True)

@@ -1,15 +1,17 @@
 """The one worker: takes the latest request, steps the model, colours the picture."""
 
 import itertools
+import time
 from typing import Any
 
 from PySide6.QtCore import QMutex, QObject, QThread, QWaitCondition, Signal
 
+from demo_app.optics import calm
 from demo_app.optics.instrument import Instrument
 from demo_app.optics.picture import colour
 from demo_app.optics.retardation import Stage, blend
 from demo_app.scenes.scene import Scene, View
-from demo_app.ui.request import Frame, Pixels, Request, walk
+from demo_app.ui.request import Frame, Held, Pixels, Request, walk
 from demo_app.ui.timeline import TIME_EPS_S, in_force
 
 
@@ -35,6 +37,7 @@ class Worker(QThread):
         self._ending = False
         self._spare: list[Pixels] = []
         self._views: tuple[tuple[Any, Any, View], ...] = ()
+        self._calm: tuple[Scene, calm.Calm] | None = None
 
     def next_number(self) -> int:
         """A number for a request, larger than all before."""
@@ -98,6 +101,7 @@ class Worker(QThread):
                 stage = blend(stage, following.stage, (shown_s - before.time_s) / gap)
         instrument = scene.light(settings, request.instrument)
         pixels = self._draw(stage, instrument, request.size)
+        pixels, dimmed, calming = self._calmed(request, pixels)
         held = request.held
         return Frame(
             number=request.number,
@@ -119,8 +123,33 @@ class Worker(QThread):
             pixels=pixels,
             held_pixels=None
             if held is None
-            else self._draw(held.stage, held.instrument, request.size),
+            else self._draw_held(held, request),
+            dimmed=dimmed,
+            calming=calming,
         )
+
+    def _calmed(self, request: Request, pixels: Pixels) -> tuple[Pixels, float, bool]:
+        """The picture as calm mode shows it, how far it is dimmed, and whether it still moves."""
+        if not request.calm:
+            self._calm = None
+            return pixels, 1.0, False
+        now, before = time.perf_counter(), self._calm
+        # Another scene or size is another picture: the window fades from one to the other.
+        if (
+            before is None
+            or before[0] is not request.scene
+            or before[1].signal.shape != pixels.shape
+        ):
+            pixels, made = calm.first(pixels, now)
+            settled = True
+        else:
+            pixels, made, settled = calm.calmer(pixels, now, before[1])
+        self._calm = request.scene, made
+        return pixels, made.factor, not settled
+
+    def _draw_held(self, held: Held, request: Request) -> Pixels:
+        pixels = self._draw(held.stage, held.instrument, request.size)
+        return calm.still(pixels)[0] if request.calm else pixels
 
     def _view(self, scene: Scene, settings: Any, state: Any) -> View:
         """View of a state; the last two are remembered, as slow play shows them often."""
