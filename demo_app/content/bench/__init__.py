@@ -1,1 +1,1 @@
-"""The prep bench: questions to plan a show with, each answered by the same model, with its spread."""
+"""The prep bench: questions to plan a show with, each answered with its spread."""

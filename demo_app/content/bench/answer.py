@@ -1,4 +1,4 @@
-"""What the bench answers: figures with ranges, sentences, tables, charts, and what they are worth."""
+"""What the bench answers: figures with ranges, sentences, tables, and what they are worth."""
 
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass

@@ -33,7 +33,7 @@ class Sizes:
 
 
 @dataclass(frozen=True)
-class Tested:
+class Borne:
     """What one cold flask bears.
 
     Parameters
@@ -107,7 +107,7 @@ def _step(what: Flask, now: Cooling, programme: Programme | None, air: float) ->
     return Cooling(Warmth(warmth.time + seconds, later, rate), glass)
 
 
-def tested(done: Proof, stronger: float = 1.0) -> Tested:
+def borne(done: Proof, stronger: float = 1.0) -> Borne:
     """What the flask bears, with all its locked-in stress times `stronger`."""
     if stronger != 1.0:
         found = done.wall
@@ -116,4 +116,4 @@ def tested(done: Proof, stronger: float = 1.0) -> Tested:
         done = Proof(done.what, wall, *critical_scratch(done.what, wall))
     along = done.wall.along[0]
     odds = np.array([blow_odds(done, float(energy)) for energy in BLOWS])
-    return Tested(float(along[0]), float(along[-1]), done.scratch, odds)
+    return Borne(float(along[0]), float(along[-1]), done.scratch, odds)

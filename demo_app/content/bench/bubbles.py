@@ -20,7 +20,7 @@ from demo_app.content.bench.answer import (
     chance,
     ranged,
 )
-from demo_app.content.bench.bubble_run import Sizes, Tested, cooled_flask, tested
+from demo_app.content.bench.bubble_run import Sizes, Borne, cooled_flask, borne
 from demo_app.content.bench.inputs import check_seed, check_spread, runs, seed, tolerance
 from demo_app.content.bench.sampling import drawn, within
 from demo_app.content.bench.words import CAUTIONS, limits_of
@@ -35,6 +35,8 @@ from demo_app.scenes.settings import choice, number
 
 SURELY, GENTLY = 0.9, 0.05
 """Share that the recommended scratch breaks, and that the recommended blow breaks."""
+_RARE = 0.002
+"""Odds below which a number of flasks is not listed."""
 _NINE_TENTHS = 1.2815515655446004
 """Standard normal quantile of 90 %."""
 
@@ -115,6 +117,8 @@ TEXTS = {
     "base_inside": "Foot, inside",
     "show": "Of {batch:.0f} on stage, {low:.0f} to {high:.0f} bear a blow of {blow:.1f} J and then "
     "burst at a scratch of {scratch:.0f} µm; {middle:.0f} is the middle.",
+    "none_behave": "Of {batch:.0f} on stage, none is likely to bear a blow of {blow:.1f} J and "
+    "then burst at a scratch of {scratch:.0f} µm.",
     "need": "For nine of ten to burst, scratch {scratch:.0f} µm deep; for all but one in twenty "
     "to bear the blow, keep it under {blow:.1f} J.",
     "need_none": "No scratch up to half the foot bursts most of these: their foot is too thin, or "
@@ -158,7 +162,7 @@ def first(question: BubblesQuestion) -> Answer:
         material(question.glass), _sizes(question), _programme(question), 1.0, coarse=True
     )
     doubt = math.hypot(question.base_tol_pct, question.air_tol_pct, question.wall_tol_pct / 2) / 150
-    return _answer(question, [tested(done, factor) for factor in (1.0, 1 - doubt, 1 + doubt)], 0)
+    return _answer(question, [borne(done, factor) for factor in (1.0, 1 - doubt, 1 + doubt)], 0)
 
 
 def full(question: BubblesQuestion, progress: Progress, cancelled: Cancelled) -> Iterator[Answer]:
@@ -170,9 +174,9 @@ def full(question: BubblesQuestion, progress: Progress, cancelled: Cancelled) ->
         *within("air", question.air_tol_pct),
     )
 
-    def model(point: Mapping[str, float]) -> Tested:
+    def model(point: Mapping[str, float]) -> Borne:
         sizes = _sizes(question, point.get("base", 1.0), point.get("wall", 1.0))
-        return tested(cooled_flask(glass, sizes, programme, point.get("air", 1.0)))
+        return borne(cooled_flask(glass, sizes, programme, point.get("air", 1.0)))
 
     for found in drawn(
         model, spread, seed=int(question.seed), most=int(question.runs),
@@ -208,7 +212,7 @@ def spare(odds: Sequence[float], wanted: int, *, alike: bool) -> int | None:
     return None
 
 
-def _answer(question: BubblesQuestion, flasks: Sequence[Tested], count: int) -> Answer:
+def _answer(question: BubblesQuestion, flasks: Sequence[Borne], count: int) -> Answer:
     blow = np.array([one.blow_odds(question.blow_J) for one in flasks])
     scratch = np.array([one.scratch_odds(1e-6 * question.scratch_um) for one in flasks])
     behave = ((1 - blow) * scratch).tolist()
@@ -228,7 +232,7 @@ def _answer(question: BubblesQuestion, flasks: Sequence[Tested], count: int) -> 
     table = Table(
         "counts",
         (Column("number"), Column("odds", "%")),
-        tuple((float(k), 100 * float(one)) for k, one in enumerate(share)),
+        tuple((float(k), 100 * float(one)) for k, one in enumerate(share) if one > _RARE),
     )
     k = np.arange(batch + 1, dtype=float)
     hot = worked_at(material(question.glass)) - 273.15
@@ -248,7 +252,7 @@ def _count_figure(share: Array) -> Figure:
     return Figure("count", low, middle, high, f"of {share.size - 1}")
 
 
-def _depths(id: str, flasks: Sequence[Tested]) -> Figure:
+def _depths(id: str, flasks: Sequence[Borne]) -> Figure:
     """Depth meant for nine of ten scratches to burst the flask, µm; None: no depth does."""
     factor = 1e6 * math.exp(_NINE_TENTHS * SCORE_SPREAD)
     depths = np.sort([math.inf if one.scratch is None else factor * one.scratch for one in flasks])
@@ -264,7 +268,7 @@ def _say(
     number, depth, blow = by["count"], by["scratch_needed"], by["blow_borne"]
     found = [
         Message(
-            "show",
+            "show" if number.high else "none_behave",
             {
                 "batch": question.batch,
                 "low": number.low or 0,

@@ -107,9 +107,7 @@ def fired(
     while state.time < programme.duration or not cold(state):
         now = state.time
         stop = min([programme.next_point(now), *(one for one in jumps if one > now + 1e-9)])
-        turned = max(
-            one for one in (0.0, *programme.times, *jumps) if one <= now + 1e-9
-        )
+        turned = max(one for one in (0.0, *programme.times, *jumps) if one <= now + 1e-9)
         jumped = max(one for one in (0.0, *jumps) if one <= now + 1e-9)
         longest = longest_step(programme, now, now - turned, glass)
         state = stepped.step(what, state, faces, now - jumped, stop, longest=longest)

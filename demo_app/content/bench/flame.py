@@ -162,9 +162,7 @@ def first(question: FlameQuestion) -> Answer:
     return _answer(question, [fate(of, ticks, factor) for factor in factors], 0)
 
 
-def full(
-    question: FlameQuestion, progress: Progress, cancelled: Cancelled
-) -> Iterator[Answer]:
+def full(question: FlameQuestion, progress: Progress, cancelled: Cancelled) -> Iterator[Answer]:
     """Bottles, flames and drops within the tolerances."""
     glass, ticks = material(question.glass), _ticks(question)
     spread = (
@@ -198,7 +196,8 @@ def _answer(question: FlameQuestion, fates: Sequence[Fate], count: int) -> Answe
     })]  # fmt: skip
     if window is not None and each:
         opens, closes = (
-            _around(id, [one[k] for one in each], window[k]) for k, id in enumerate(("opens", "closes"))
+            _around(id, [one[k] for one in each], window[k])
+            for k, id in enumerate(("opens", "closes"))
         )
         figures = [opens, closes]
         sentences = _window_words(question, opens, closes)

@@ -29,6 +29,8 @@ from demo_app.physics.revolve.verdict import (
 HEIGHT = 0.22
 RING_AT = 0.08
 """Height of the bottle and of the ring, m: the ring is far from foot and shoulder."""
+_MELTS = 200.0
+"""Kelvin above the softening point beyond which no bottle is a bottle any more."""
 _SURE = 0.99
 """Odds of a crack by heat alone at which longer heating is not worth following."""
 _WATCH = 2.5
@@ -172,17 +174,17 @@ def _dropped(
     """Peaks when the drop lands and when it has done its worst; the flame goes out `now`."""
     lands = now.time + delay
     firing = replace(heating, heat_s=now.time, drop_at=lands)
-    for now in _followed(what, firing, now, lands, pace):
-        pass
-    before, worst = now.peaks, 0.0
-    now = replace(now, water=watered(what.piece, what.ring, firing, None, lands))
+    *_, waited = _followed(what, firing, now, lands, pace)
+    worst = 0.0
+    wet = replace(waited, water=watered(what.piece, what.ring, firing, None, lands))
     # Landed: from here on the water is the one that is carried along.
     dry = replace(firing, drop_at=None)
-    for now in _followed(what, dry, now, lands + _WATCH, pace):
-        worst = max(worst, now.ratio)
-        if now.time > lands + 0.3 and now.ratio < _OVER * worst:
+    last = wet
+    for last in _followed(what, dry, wet, lands + _WATCH, pace):
+        worst = max(worst, last.ratio)
+        if last.time > lands + 0.3 and last.ratio < _OVER * worst:
             break
-    return before, now.peaks
+    return waited.peaks, last.peaks
 
 
 def fate(of: Course, seconds: Array, stronger: float = 1.0) -> Fate:
@@ -205,8 +207,11 @@ def fate(of: Course, seconds: Array, stronger: float = 1.0) -> Fate:
     surface = np.interp(seconds, of.seconds, [one.surface for one in of.before])
     lost = (surface > glass.softening_point) | (seconds > of.seconds[-1] + 1e-9)
     alone = np.where(lost, 1.0, before)
-    return Fate(np.maximum(np.where(lost, 1.0, after) - alone, 0.0), alone, 1 - np.maximum(
-        np.where(lost, 1.0, after), alone))
+    return Fate(
+        np.maximum(np.where(lost, 1.0, after) - alone, 0.0),
+        alone,
+        1 - np.maximum(np.where(lost, 1.0, after), alone),
+    )
 
 
 def _odds(of: Course, peaks: tuple[Peaks, ...], seconds: Array, stronger: float) -> Array:
@@ -217,7 +222,24 @@ def _odds(of: Course, peaks: tuple[Peaks, ...], seconds: Array, stronger: float)
     met = stronger * PchipInterpolator(of.seconds, np.array(rows))(at)
     return np.array(
         [
-            break_probability(of.bottle, replace(peaks[0], by_depth=row[:-1], risk=row[-1] ** modulus))
+            break_probability(
+                of.bottle, replace(peaks[0], by_depth=row[:-1], risk=row[-1] ** modulus)
+            )
             for row in met
         ]
     )
+
+
+def ring_temperatures(glass: Material, burn: Burn, pace: Pace) -> tuple[Array, Array]:
+    """Times (s) and the outside's temperatures (K) in the middle of the ring, flame burning."""
+    profile = bottle(burn.diameter, burn.wall, height=HEIGHT)
+    what = bottle_of(glass, profile, RING_AT, 0.0, burn.score)
+    firing = Firing(burn.flux, burn.width, np.inf, None, 0.0)
+    start = _Now(0.0, cold(what.piece), no_peaks(what))
+    course = [(start.time, start.peaks.surface)]
+    for now in _followed(what, firing, start, burn.longest, pace):
+        course.append((now.time, now.peaks.surface))
+        if now.peaks.surface > glass.softening_point + _MELTS:
+            break
+    times, surface = np.array(course).T
+    return times, surface

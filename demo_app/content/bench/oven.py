@@ -20,6 +20,7 @@ from demo_app.content.bench.answer import (
 )
 from demo_app.content.bench.door import Door, Fired, celsius, clock, fired
 from demo_app.content.bench.inputs import check_seed, check_spread, runs, seed, tolerance
+from demo_app.content.bench.oven_words import TEXTS, say
 from demo_app.content.bench.sampling import about, drawn, within
 from demo_app.content.bench.words import CAUTIONS, limits_of
 from demo_app.content.spread.estimates import odds
@@ -104,57 +105,6 @@ class OvenQuestion:
             )
 
 
-TEXTS = {
-    "hours": "Until it is cold",
-    "birefringence": "Left in the piece",
-    "temper": "Temper number",
-    "passes": "Good enough",
-    "pull": "Largest pull on the way",
-    "cracks": "Cracks on the way",
-    "door_birefringence": "Left, door opened",
-    "door_passes": "Good enough, door opened",
-    "door_pull": "Largest pull, door opened",
-    "door_cracks": "Cracks, door opened",
-    "programme": "Hold at {hold:.0f} °C for {minutes:.0f} minutes, cool at {slow:.3g} °C/h down to "
-    "{slow_to:.0f} °C, then at {fast:.3g} °C/h: {hours:.1f} hours in all.",
-    "passes_well": "Nine of ten such pieces keep at most {high:.3g} nm on each centimetre; "
-    "{limit:.3g} are allowed.",
-    "passes_badly": "Within the tolerances it may keep up to {high:.3g} nm on each centimetre, and "
-    "{limit:.3g} are allowed: {odds:.0f} % pass. A wider tolerance of the thickness makes the "
-    "programme slower.",
-    "door_harmless": "The opened door changes little: at most {high:.3g} nm on each centimetre "
-    "stay, and its chill pulls the skin with up to {pull:.1f} MPa.",
-    "door_spoils": "The opened door spoils it: {middle:.3g} nm on each centimetre stay in place of "
-    "{calm:.3g}, and only {odds:.0f} % pass. Anneal the piece again.",
-    "door_cracks_it": "The chill pulls the skin with up to {pull:.0f} MPa: {odds:.0f} in 100 "
-    "handled pieces crack at the door.",
-    "segments": "For the oven's controller",
-    "segment": "segment",
-    "up": "heat up",
-    "hold": "hold",
-    "slow": "cool slowly",
-    "fast": "cool faster",
-    "rate": "rate",
-    "to": "to",
-    "for": "hold for",
-    "ends": "ends at h:min",
-    "temperature": "temperature",
-    "time": "time",
-    "oven": "oven",
-    "inside": "middle of the glass, door opened",
-    "outside": "its surface, door opened",
-    "strain": "strain point",
-    "limit_design": "The programme is laid out for the thickest piece within the tolerance.",
-    "limit_plate": "The thickest section is taken as a wide plate of even thickness. Feet, rims "
-    "and joints of thick and thin keep more: leave a margin, and look at the piece.",
-    "limit_one": "A section that loses heat by one face alone counts as a plate twice as thick.",
-    "limit_door": "While the door is open, air and walls are taken as cool as stated, and as told "
-    "once it is shut; a heavy oven's walls stay hotter than that.",
-    "limit_rest": "The limit is that of stress that stays; colour, bubbles and stones are another "
-    "matter. A glass of unknown make needs its own annealing point.",
-}  # fmt: skip
-
-
 def _thickness(question: OvenQuestion) -> float:
     """Thickness of the plate that cools by both faces like the piece, m."""
     return 1e-3 * question.thickness_mm * (2 if question.faces == "one" else 1)
@@ -188,9 +138,7 @@ def _programme(question: OvenQuestion) -> Programme:
 Pair = tuple[Fired, Fired | None]
 
 
-def _pair(
-    question: OvenQuestion, thick: float = 1.0, error: float = 0.0, air: float = 1.0
-) -> Pair:
+def _pair(question: OvenQuestion, thick: float = 1.0, error: float = 0.0, air: float = 1.0) -> Pair:
     """The piece after a quiet programme, and after one with the door opened."""
     glass, programme = material(question.glass), _programme(question)
     wide, door = thick * _thickness(question), _door(question)
@@ -207,9 +155,7 @@ def _nominal(question: OvenQuestion) -> Pair:
 
 def first(question: OvenQuestion) -> Answer:
     """The programme, and what it leaves in the thinnest, the stated and the thickest piece."""
-    thin, thick = (
-        1 + sign * question.thickness_tol_pct / 100 * 0.9 for sign in (-1, 1)
-    )
+    thin, thick = (1 + sign * question.thickness_tol_pct / 100 * 0.9 for sign in (-1, 1))
     if question.thickness_tol_pct == 0:
         thin, thick = 0.99, 1.01
     pairs = (_pair(question, thin), _nominal(question), _pair(question, thick))
@@ -258,7 +204,7 @@ def _answer(question: OvenQuestion, pairs: Sequence[Pair], count: int) -> Answer
     limits += ["limit_one"] if question.faces == "one" else []
     limits += ["limit_door"] if opened else []
     return Answer(
-        "oven", question, tuple(figures), tuple(_say(question, told.schedule, seconds, by)),
+        "oven", question, tuple(figures), tuple(say(NM_PER_CM * limit, told.schedule, seconds, by)),
         limits_of(question.glass, *limits), CAUTIONS,
         (rows,), (_chart(question),),
         runs=count, most=int(question.runs), seed=int(question.seed),
@@ -277,45 +223,6 @@ def _share(id: str, verdicts: Sequence[bool]) -> Figure:
     """Share of the runs for which something holds, with the doubt of their number."""
     found = odds(sum(verdicts), len(verdicts))
     return Figure(id, 100 * found.low, 100 * found.share, 100 * found.high, "%")
-
-
-def _say(
-    question: OvenQuestion, told: Schedule, seconds: float, by: Mapping[str, Figure]
-) -> list[Message]:
-    limit = LIMITS[question.limit].birefringence * NM_PER_CM
-    kept = by["birefringence"]
-    assert kept.high is not None and kept.middle is not None  # noqa: PT018
-    found = [
-        Message(
-            "programme",
-            {
-                "hold": celsius(told.hold),
-                "minutes": told.hold_time / 60,
-                "slow": 3600 * told.slow,
-                "slow_to": celsius(told.slow_to),
-                "fast": 3600 * told.fast,
-                "hours": seconds / 3600,
-            },
-        )
-    ]
-    values: dict[str, float | str] = {"high": kept.high, "limit": limit}
-    if kept.high <= limit:
-        found.append(Message("passes_well", values))
-    else:
-        found.append(Message("passes_badly", {**values, "odds": by["passes"].middle or 0.0}))
-    if "door_passes" not in by:
-        return found
-    after, passes, pull = (by[f"door_{id}"] for id in ("birefringence", "passes", "pull"))
-    values = {
-        "high": after.high or 0.0, "middle": after.middle or 0.0, "calm": kept.middle,
-        "odds": passes.middle or 0.0, "pull": pull.high or 0.0,
-    }  # fmt: skip
-    spoilt = (passes.middle or 0.0) < 0.8 * (by["passes"].middle or 0.0)
-    found.append(Message("door_spoils" if spoilt else "door_harmless", values))
-    cracks = by["door_cracks"].high or 0.0
-    if cracks >= 1:
-        found.append(Message("door_cracks_it", {"pull": values["pull"], "odds": cracks}))
-    return found
 
 
 def segments(question: OvenQuestion, told: Schedule) -> tuple[Table, float]:
@@ -368,7 +275,7 @@ def _chart(question: OvenQuestion) -> Chart:
 PAGE = Page(
     "oven",
     "Oven programme",
-    "Which is the shortest oven programme for my thickest section, and what does an opened door do?",
+    "Which oven programme is the shortest for my piece, and what does an opened door do?",
     OvenQuestion,
     TEXTS,
     first,

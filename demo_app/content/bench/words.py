@@ -42,7 +42,11 @@ def span(figure: Figure) -> str:
     >>> span(Figure("wall", 1.0, 1.5, 2.0, "mm"))
     '1.5 mm (1 to 2)'
     """
-    low, middle, high = (rounded(one, figure.unit) for one in (figure.low, figure.middle, figure.high))
+    low, middle, high = (
+        rounded(one, figure.unit) for one in (figure.low, figure.middle, figure.high)
+    )
+    if low == middle == high == "none":
+        return "none"
     return f"{middle} {figure.unit}".rstrip() + f" ({low} to {high})"
 
 
@@ -82,7 +86,7 @@ def as_words(page: Page, answer: Answer) -> str:
 def state_of(answer: Answer) -> str:
     """How fine an answer is, in words."""
     if answer.seed is None:
-        return "No chances were drawn."
+        return "Worked out, with no chances drawn."
     if not answer.runs:
         return "First estimate."
     return f"{answer.runs} of {answer.most} runs, seed {answer.seed}."
@@ -123,9 +127,7 @@ def as_record(page: Page, answer: Answer) -> dict[str, Any]:
         "runs": answer.runs,
         "most": answer.most,
         "seed": answer.seed,
-        "figures": [
-            {**dataclasses.asdict(one), "label": texts[one.id]} for one in answer.figures
-        ],
+        "figures": [{**dataclasses.asdict(one), "label": texts[one.id]} for one in answer.figures],
         "sentences": said(answer.sentences),
         "tables": [_plain(dataclasses.asdict(one)) for one in answer.tables],
         "charts": [
