@@ -1,0 +1,1 @@
+"""A running show as data: where it is, what was counted, and the time it has."""
