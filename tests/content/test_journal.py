@@ -232,7 +232,9 @@ def test_the_list_for_people(home, capsys):
     assert (status, err) == (0, "")
     first, second, glass = out.splitlines()
     assert "rehearsal: Fifteen minutes, 15 min" in first
-    assert "show: Fifteen minutes, 15 min, 1 steps, 1 cut, 180 people (1 near misses" in second
+    assert (
+        "show: Fifteen minutes, 15 min, steps shown 1, cut 1, 180 people (near misses: 1" in second
+    )
     assert "show 2: B7: 4 out, 2 back, 1 broken: 1 not found yet" in glass
 
 

@@ -204,9 +204,9 @@ def _show_line(row: Row) -> str:
     what = "rehearsal" if row["rehearsal"] else "show"
     took = f"{(row['ended'] - row['begun']) / 60:.0f} min" if row["ended"] else "no end"
     came = "" if row["attendance"] is None else f", {row['attendance']} people"
-    shown = f"{row['steps_shown']} steps" + (f", {row['steps_cut']} cut" * bool(row["steps_cut"]))
+    shown = f"steps shown {row['steps_shown']}, cut {row['steps_cut']}"
     more = [
-        f"{row[key]} {name}"
+        f"{name}: {row[key]}"
         for key, name in (
             ("breakages_not_meant", "broken by accident"),
             ("near_misses", "near misses"),
