@@ -146,8 +146,29 @@ def _parser() -> argparse.ArgumentParser:
     map_.add_argument("--out", metavar="FILE.csv", required=True, help="the table to write")
     map_.add_argument("--workers", metavar="N", help="processes; default: one a core")
 
-    check = command("check", _check, "check cue sheets and materials: what is wrong, where, how to mend")
+    check = command(
+        "check", _check, "check cue sheets and material files: what is wrong, where, what to write"
+    )
     check.add_argument("files", metavar="FILE", nargs="+")
+
+    journal = command("journal", _journal, "list the shows that were given, or write tables")
+    journal.add_argument("--show", metavar="N", type=int, help="one show, step by step")
+    form = journal.add_mutually_exclusive_group()
+    form.add_argument("--json", action="store_true", help="for programs")
+    form.add_argument(
+        "--csv",
+        metavar="FOLDER or FILE.csv",
+        help="for a spreadsheet: a folder gets every table, a file one row a show",
+    )
+
+    handover = command("handover", _handover, "write the page for whoever comes next")
+    handover.add_argument(
+        "--out", metavar="FILE", required=True, help="the page to write: .html or .pdf"
+    )
+    handover.add_argument("--day", metavar="YYYY-MM-DD", help="default: today")
+    handover.add_argument(
+        "--paper", choices=("A4", "Letter"), default="A4", help="of a PDF: %(default)s"
+    )
     return parser
 
 
@@ -345,3 +366,36 @@ def _check(words: argparse.Namespace) -> int:
         for error in found.mistakes:
             status = _tell(str(error))
     return status
+
+
+def _journal(words: argparse.Namespace) -> int:
+    from demo_app.content.journal.listing import listed, read_journal, record, told, write_tables
+    from demo_app.content.readings import as_json
+
+    journal = read_journal()
+    if words.show is not None:
+        one = told(journal, words.show)
+    if words.csv is not None:
+        write_tables(journal, Path(words.csv), words.show)
+    elif words.json:
+        print(as_json(record(journal, words.show)))
+    else:
+        print(listed(journal) if words.show is None else one)
+    return 0
+
+
+def _handover(words: argparse.Namespace) -> int:
+    from demo_app.base.atomic import check_place, write_text
+    from demo_app.content.handover import check_name, gathered, page, parse_day
+    from demo_app.content.journal.listing import read_journal
+
+    out, day = check_name(Path(words.out)), parse_day(words.day)
+    check_place(out)
+    text = page(gathered(read_journal(), day))
+    if out.suffix.lower() == ".pdf":
+        from demo_app.ui.printing import print_pdf
+
+        print_pdf(text, out, paper=words.paper)
+    else:
+        write_text(out, text)
+    return 0
