@@ -1,0 +1,1 @@
+"""Pages of the presenter's window for the time before, between and after shows."""
