@@ -26,10 +26,10 @@ def save_png(path: Path, picture: NDArray[np.uint8]) -> None:
     InputError
         If the folder is missing or the file cannot be written there.
     """
-    write_bytes(path, _png(picture))
+    write_bytes(path, png_bytes(picture))
 
 
-def _png(picture: NDArray[np.uint8]) -> bytes:
+def png_bytes(picture: NDArray[np.uint8]) -> bytes:
     """File content, after the PNG specification (ISO/IEC 15948), every line with filter 0."""
     height, width = picture.shape[:2]
     lines = np.zeros((height, 1 + 3 * width), np.uint8)

@@ -13,7 +13,7 @@ from demo_app.content.bench.report import Report, report
 from demo_app.content.bench.words import as_record, as_words
 from demo_app.content.readings import as_json, in_words
 from demo_app.content.words import parse_sets
-from demo_app.optics.png import png
+from demo_app.optics.png import png_bytes
 from demo_app.scenes.settings import make, settings_of
 
 KINDS = (".html", ".pdf")
@@ -102,6 +102,6 @@ def whole(made: Report) -> str:
     """The page with its pictures inside, so that it is one file."""
     text = made.html
     for name, pixels in made.images.items():
-        data = base64.b64encode(png(pixels[..., ::-1])).decode("ascii")
+        data = base64.b64encode(png_bytes(pixels[..., ::-1])).decode("ascii")
         text = text.replace(f"src='{name}'", f"src='data:image/png;base64,{data}'")
     return text

@@ -29,7 +29,7 @@ from demo_app.physics.annealing_search import Proposal, fastest, propose
 from demo_app.physics.heat import ROOM
 from demo_app.physics.material_files import glasses, material
 from demo_app.physics.oven import Programme, Schedule, whole
-from demo_app.scenes.scene import Chart, Curve, Message
+from demo_app.scenes.scene import Chart, Curve
 from demo_app.scenes.settings import choice, flag, number
 
 NM_PER_CM = 1e7
