@@ -19,6 +19,7 @@ from demo_app.base.errors import InputError
 from demo_app.base.toml_lines import Place, line_of
 
 T = TypeVar("T")
+TableT = TypeVar("TableT", bound="Table")
 
 
 @dataclass(frozen=True)
@@ -67,6 +68,17 @@ class Table:
         """Raise for the first key that is not `known`."""
         for error in self.unknown(*known):
             raise error
+
+    def mended(self, *known: str) -> Self:
+        """Return this table as it was probably meant: unknown keys under their nearest `known` names.
+
+        It is for reading on after the mistakes of `unknown`: what is misspelt is not missing too.
+        """
+        content = {key: value for key, value in self.content.items() if key in known}
+        for key, value in self.content.items():
+            for meant in _like(key, known) if key not in known else ():
+                content.setdefault(meant, value)
+        return dataclasses.replace(self, content=content)
 
     def get(self, key: str) -> Any:
         """Value at `key`; raises if it is missing."""
@@ -226,11 +238,17 @@ def parse_text(path: Path, text: str) -> Table:
 def nearest(word: str, known: Iterable[str]) -> str:
     """Remedy for a wrong `word`: the `known` one that is most like it, and what else there is."""
     choices = tuple(known)
-    like = difflib.get_close_matches(word, choices, n=1)
+    like = _like(word, choices)
     rest = ", ".join(one for one in choices if one not in like)
     if not like:
         return f"write one of {rest}"
     return f"write {like[0]}, or one of {rest}" if rest else f"write {like[0]}"
+
+
+def expect(mistakes: list[InputError], table: TableT, *known: str) -> TableT:
+    """`table`, mended, and one of the `mistakes` more for each key that is not `known`."""
+    mistakes += table.unknown(*known)
+    return table.mended(*known)
 
 
 def attempt(
@@ -242,6 +260,11 @@ def attempt(
     except InputError as error:
         mistakes.append(error)
         return None
+
+
+def _like(word: str, known: Iterable[str]) -> list[str]:
+    """None or one of `known`."""
+    return difflib.get_close_matches(word, tuple(known), n=1)
 
 
 def _spoken(names: Place) -> str:

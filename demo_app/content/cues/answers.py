@@ -182,6 +182,7 @@ def _faults_of_words(
     for earlier, index in itertools.combinations(told, 2):
         if answers[earlier].equals == answers[index].equals:
             yield Fault(index, "is right when another one is", "give each its own")
+            return
     covered = kind == "flag" and {answers[index].equals for index in told} == {True, False}
     if not covered and spare is None:
         missing = "the opposite" if kind == "flag" else "any other word"

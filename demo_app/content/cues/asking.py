@@ -3,7 +3,7 @@
 from typing import Any
 
 from demo_app.base.errors import InputError
-from demo_app.base.toml_table import Table, attempt, nearest
+from demo_app.base.toml_table import Table, attempt, expect, nearest
 from demo_app.content.cues.answers import faults
 from demo_app.content.cues.records import Answer, Question
 from demo_app.content.cues.stage import Stage, instant_of, settings_of_table
@@ -29,7 +29,7 @@ def question_of(
     table = attempt(wrong, step.table, "question")
     if table is None:
         return None
-    wrong += table.unknown("ask", "reading", "settings", "at_s", "answers")
+    table = expect(wrong, table, "ask", "reading", "settings", "at_s", "answers")
     settings, record = settings_of_table(wrong, table, stage)
     at_s = attempt(wrong, instant_of, table, stage if record is not None else None, record)
     question = Question(
@@ -100,7 +100,7 @@ def _answers(wrong: list[InputError], table: Table) -> tuple[Answer, ...]:
 
 def _answer(wrong: list[InputError], table: Table) -> Answer | None:
     before = len(wrong)
-    wrong += table.unknown("text", "from", "below", "is", "otherwise")
+    table = expect(wrong, table, "text", "from", "below", "is", "otherwise")
     text = attempt(wrong, _short, table, "text", ANSWER_LETTERS)
     limits = [attempt(wrong, _limit, table, key) for key in ("from", "below")]
     equals = attempt(wrong, _equals, table)

@@ -8,7 +8,7 @@ from pathlib import Path
 
 from demo_app.base import locate
 from demo_app.base.errors import InputError
-from demo_app.base.toml_table import Table, attempt, nearest, parse_text, read
+from demo_app.base.toml_table import Table, attempt, expect, nearest, parse_text, read
 from demo_app.content.cues.asking import question_of
 from demo_app.content.cues.records import (
     EYEWEAR_FOR,
@@ -75,22 +75,27 @@ def parse_sheet(path: Path, text: str) -> Sheet:
     return found.sheet
 
 
-def mistakes(path: Path) -> tuple[InputError, ...]:
+def mistakes(path: Path, run: bool = True) -> tuple[InputError, ...]:
     """All mistakes of the cue sheet at `path`, in the order of its lines, as of `examine`."""
-    return examine(path).mistakes
+    return examine(path, run).mistakes
 
 
-def examine(path: Path) -> Examined:
+def examine(path: Path, run: bool = True) -> Examined:
     """Read the cue sheet at `path` and let the model answer its questions.
 
-    A step that is written well and asks something is run: that the model gives no answer, or one
-    that was not foreseen, is a mistake of the sheet.
+    Parameters
+    ----------
+    path : pathlib.Path
+        Its file.
+    run : bool
+        Whether each step that is written well and asks something is run: that the model gives no
+        answer, or one that was not foreseen, is a mistake too. It takes about a second a step.
     """
     try:
         text = read(path, "cue sheet")
     except InputError as error:
         return Examined(None, (error,))
-    return _examine(path, text, run=True)
+    return _examine(path, text, run)
 
 
 def _examine(path: Path, text: str, run: bool = False) -> Examined:
@@ -99,7 +104,8 @@ def _examine(path: Path, text: str, run: bool = False) -> Examined:
     except InputError as error:
         return Examined(None, (error,))
     truths: dict[str, Truth] = {}
-    wrong = list(top.unknown(*TOP))
+    wrong: list[InputError] = []
+    top = expect(wrong, top, *TOP)
     title = attempt(wrong, top.words, "title")
     venue = attempt(wrong, top.words, "venue")
     minutes = attempt(wrong, top.number, "minutes", 1, 180, unit="min")
@@ -140,7 +146,7 @@ def _answered(table: Table, step: Step) -> Truth:
 
 def _step(wrong: list[InputError], table: Table, number: int) -> Step:
     """The step in `table`; where something is `wrong`, with a harmless value in its place."""
-    wrong += table.unknown(*STEP)
+    table = expect(wrong, table, *STEP)
     title = attempt(wrong, table.words, "title") or ""
     stage = stage_of(wrong, table)
     hazards = attempt(wrong, _hazards, table, "hazards") or ()
@@ -231,7 +237,7 @@ def _helper(wrong: list[InputError], step: Table, hazards: tuple[str, ...]) -> H
     table = attempt(wrong, step.table, "helper")
     if table is None:
         return None
-    wrong += table.unknown("briefing", "eyewear", "place", "exit")
+    table = expect(wrong, table, "briefing", "eyewear", "place", "exit")
     asking = [name for name in hazards if name in EYEWEAR_FOR]
     if asking and "eyewear" not in table.content:
         wrong.append(
@@ -251,8 +257,8 @@ def _contingencies(
     wrong: list[InputError], step: Table, stage: Stage | None
 ) -> tuple[Contingency, ...]:
     found = []
-    for table in attempt(wrong, step.tables, "contingency") or ():
-        wrong += table.unknown("when", "say", "settings")
+    for given in attempt(wrong, step.tables, "contingency") or ():
+        table = expect(wrong, given, "when", "say", "settings")
         found.append(
             Contingency(
                 when=attempt(wrong, table.words, "when") or "",

@@ -48,8 +48,10 @@ def settings_of_table(
 
     What is `wrong` is left out; the record is None if anything is.
     """
+    # A step's contradiction is told once, not again with each question.
+    told = stage is not None and bool(stage.values) and stage.record is None
     if stage is None or "settings" not in around.content:
-        return {}, None if stage is None else _whole(wrong, around, stage, {})
+        return {}, None if stage is None or told else _whole(wrong, around, stage, {})
     before = len(wrong)
     table = attempt(wrong, around.table, "settings", FORM)
     known = {setting.name: setting for setting in settings_of(stage.scene.settings)}
@@ -68,7 +70,7 @@ def settings_of_table(
         checked = attempt(wrong, _checked, table, known[name], value)
         if checked is not None:
             values[name] = checked
-    if table is None or len(wrong) > before:
+    if table is None or told or len(wrong) > before:
         return values, None
     return values, _whole(wrong, around, stage, values)
 

@@ -52,13 +52,15 @@ def _not_allowed(allows: tuple[str, ...], steps: Steps) -> Iterator[InputError]:
 
 
 def _too_long(top: Table, minutes: float, steps: Steps) -> Iterator[InputError]:
-    for table, step in steps:
-        if step.seconds > 60 * minutes:
-            yield table.error(
-                "seconds",
-                f"{step.seconds:g} s is longer than the sheet's {minutes:g} minutes",
-                f"write at most {60 * minutes:g}",
-            )
+    longer = [(table, step) for table, step in steps if step.seconds > 60 * minutes]
+    for table, step in longer:
+        yield table.error(
+            "seconds",
+            f"{step.seconds:g} s is longer than the sheet's {minutes:g} minutes",
+            f"write at most {60 * minutes:g}",
+        )
+    if longer:
+        return
     needed = sum(step.seconds for _, step in steps if step.priority < 3)
     every = sum(step.seconds for _, step in steps)
     if needed > LONGER * 60 * minutes:
