@@ -137,6 +137,20 @@ def test_a_show_without_an_end_is_offered(journal, day):
     assert [row["id"] for row in shows.unfinished(journal)] == [show]
 
 
+def test_a_step_that_a_crash_left_open_lasted_until_the_next(journal):
+    show = shows.begin_show(journal, "A", NINE, sheet="abc", rehearsal=True)
+    for number, begun in enumerate((NINE, NINE + 100, NINE + 250)):
+        step = shows.begin_step(journal, show, f"step-{number % 2}", "", begun)
+        if number == 1:
+            shows.end_step(journal, step, 140)
+    shows.skip_step(journal, show, "step-3", "", NINE + 300)
+    shows.end_show(journal, show, NINE + 400)
+    seconds = [row["seconds"] for row in listing.rows(journal, "steps")]
+    assert seconds == [100, 140, 50, 0]
+    assert shows.step_times(journal, "abc") == {"step-0": [100, 50], "step-1": [140]}
+    assert shows.step_times(journal, "abc", rehearsals=False) == {}
+
+
 def test_closed_notes_and_questions_are_not_open(journal, day):
     (fault,) = events.open_notes(journal, "fault")
     (question,) = events.open_questions(journal)

@@ -65,8 +65,12 @@ def end_show(journal: Journal, show: int, now: float, attendance: int | None = N
     if attendance is not None:
         count_heads(journal, show, attendance)
     ended = not_before(journal, show, now)
-    for step in journal.rows("SELECT * FROM steps WHERE show = ? AND seconds IS NULL", show):
-        journal.change("steps", step["id"], seconds=max(0.0, ended - step["begun"]))
+    steps = journal.rows("SELECT * FROM steps WHERE show = ? ORDER BY id", show)
+    # A step that a crash left open lasted until the next one began.
+    ends = [*(step["begun"] for step in steps[1:]), ended]
+    for step, end in zip(steps, ends, strict=True):
+        if step["seconds"] is None:
+            journal.change("steps", step["id"], seconds=max(0.0, end - step["begun"]))
     journal.change("shows", show, ended=ended)
 
 
@@ -140,6 +144,30 @@ def show_row(journal: Journal, show: int) -> Row:
 def unfinished(journal: Journal) -> tuple[Row, ...]:
     """Shows that have no end, the latest first: after a crash one of them goes on."""
     return tuple(journal.rows("SELECT * FROM shows WHERE ended IS NULL ORDER BY id DESC"))
+
+
+def step_times(journal: Journal, sheet: str, *, rehearsals: bool = True) -> dict[str, list[float]]:
+    """How long each step of a version of a cue sheet took, s, the oldest first, by the step's id.
+
+    Parameters
+    ----------
+    journal : Journal
+        Where it is written.
+    sheet : str
+        The `sheet_hash`.
+    rehearsals : bool
+        Of rehearsals; else of shows.
+    """
+    found: dict[str, list[float]] = {}
+    for row in journal.rows(
+        "SELECT step, seconds FROM steps JOIN shows ON shows.id = steps.show "
+        "WHERE sheet_hash = ? AND rehearsal = ? AND seconds IS NOT NULL AND NOT skipped "
+        "ORDER BY steps.id",
+        sheet,
+        int(rehearsals),
+    ):
+        found.setdefault(row["step"], []).append(row["seconds"])
+    return found
 
 
 def not_before(journal: Journal, show: int, now: float) -> float:
