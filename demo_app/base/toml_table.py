@@ -70,7 +70,7 @@ class Table:
             raise error
 
     def mended(self, *known: str) -> Self:
-        """Return this table as it was probably meant: unknown keys under their nearest `known` names.
+        """As it was probably meant: unknown keys go by their nearest `known` names.
 
         It is for reading on after the mistakes of `unknown`: what is misspelt is not missing too.
         """
