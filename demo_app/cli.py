@@ -151,6 +151,21 @@ def _parser() -> argparse.ArgumentParser:
     )
     check.add_argument("files", metavar="FILE", nargs="+")
 
+    bench = command("bench", _bench, "plan a show: answer one question of the prep bench")
+    bench.add_argument(
+        "question", metavar="QUESTION", nargs="?", help="default: list the questions"
+    )
+    bench.add_argument(
+        "--set",
+        metavar="NAME=VALUE",
+        action="append",
+        default=[],
+        help="an input other than its default; may be repeated",
+    )
+    bench.add_argument("--first", action="store_true", help="the first, quick answer alone")
+    bench.add_argument("--json", action="store_true", help="for programs")
+    bench.add_argument("--out", metavar="FILE", help="a page to print as well: .pdf or .html")
+
     journal = command("journal", _journal, "list the shows that were given, or write tables")
     journal.add_argument("--show", metavar="N", type=int, help="one show, step by step")
     form = journal.add_mutually_exclusive_group()
@@ -366,6 +381,33 @@ def _check(words: argparse.Namespace) -> int:
         for error in found.mistakes:
             status = _tell(str(error))
     return status
+
+
+def _bench(words: argparse.Namespace) -> int:
+    from demo_app.content.bench.command import bench, listed
+
+    if words.question is None:
+        print(listed())
+        return 0
+
+    def to_pdf(made: Any, path: Path) -> None:
+        from demo_app.ui.printing import print_pdf
+
+        print_pdf(made.html, path, images=made.images, title=made.title)
+
+    progress = _progress if sys.stderr is not None and sys.stderr.isatty() else _quiet
+    print(
+        bench(
+            words.question,
+            words.set,
+            words.out,
+            progress,
+            to_pdf,
+            json=words.json,
+            quickly=words.first,
+        )
+    )
+    return 0
 
 
 def _journal(words: argparse.Namespace) -> int:

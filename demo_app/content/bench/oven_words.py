@@ -4,6 +4,7 @@ from collections.abc import Mapping
 
 from demo_app.content.bench.answer import Figure
 from demo_app.content.bench.door import celsius
+from demo_app.physics.annealing_search import SAFE_PULL
 from demo_app.physics.oven import Schedule
 from demo_app.scenes.scene import Message
 
@@ -25,10 +26,12 @@ TEXTS = {
     "passes_badly": "Within the tolerances it may keep up to {high:.3g} nm on each centimetre, and "
     "{limit:.3g} are allowed: {odds:.0f} % pass. A wider tolerance of the thickness makes the "
     "programme slower.",
-    "door_harmless": "The opened door changes little: at most {high:.3g} nm on each centimetre "
-    "stay, and its chill pulls the skin with up to {pull:.1f} MPa.",
+    "door_harmless": "The opened door leaves little behind: at most {high:.3g} nm on each "
+    "centimetre stay.",
     "door_spoils": "The opened door spoils it: {middle:.3g} nm on each centimetre stay in place of "
     "{calm:.3g}, and only {odds:.0f} % pass. Anneal the piece again.",
+    "door_pulls": "For a time its chill pulls the skin with up to {pull:.0f} MPa, more than the "
+    "{trusted:.0f} MPa that annealed glass is customarily trusted with: a bruised piece may crack.",
     "door_cracks_it": "The chill pulls the skin with up to {pull:.0f} MPa: {odds:.0f} in 100 "
     "handled pieces crack at the door.",
     "segments": "For the oven's controller",
@@ -89,6 +92,9 @@ def say(limit: float, told: Schedule, seconds: float, by: Mapping[str, Figure]) 
     }  # fmt: skip
     spoilt = (passes.middle or 0.0) < 0.8 * (by["passes"].middle or 0.0)
     found.append(Message("door_spoils" if spoilt else "door_harmless", values))
+    trusted = 1e-6 * SAFE_PULL
+    if (pull.high or 0.0) > trusted:
+        found.append(Message("door_pulls", {"pull": values["pull"], "trusted": trusted}))
     cracks = by["door_cracks"].high or 0.0
     if cracks >= 1:
         found.append(Message("door_cracks_it", {"pull": values["pull"], "odds": cracks}))
