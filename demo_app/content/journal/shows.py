@@ -68,7 +68,7 @@ def end_show(journal: Journal, show: int, now: float, attendance: int | None = N
     steps = journal.rows("SELECT * FROM steps WHERE show = ? ORDER BY id", show)
     # A step that a crash left open lasted until the next one began.
     ends = [*(step["begun"] for step in steps[1:]), ended]
-    for step, end in zip(steps, ends, strict=True):
+    for step, end in zip(steps, ends, strict=False):  # Without steps there is an end alone.
         if step["seconds"] is None:
             journal.change("steps", step["id"], seconds=max(0.0, end - step["begun"]))
     journal.change("shows", show, ended=ended)
