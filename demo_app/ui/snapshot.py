@@ -89,8 +89,13 @@ class Snapshot:
 
 
 def plain(plan: Plan) -> tuple[Done, ...]:
-    """A plan in plain values."""
-    return tuple(Done(one.step, _plain_settings(one.settings), one.touches) for one in plan)
+    """A plan in plain values; entries with the very same settings share them."""
+    made: list[Done] = []
+    for before, one in zip((None, *plan), plan, strict=False):
+        same = before is not None and before.settings is one.settings
+        settings = made[-1].settings if same else _plain_settings(one.settings)
+        made.append(Done(one.step, settings, one.touches))
+    return tuple(made)
 
 
 def plan_of(done: tuple[Done, ...], settings: type) -> Plan:
@@ -101,7 +106,12 @@ def plan_of(done: tuple[Done, ...], settings: type) -> Plan:
     InputError
         If the scene does not know these settings: another version of the program wrote them.
     """
-    return tuple(Entry(one.step, make(settings, one.settings), one.touches) for one in done)
+    made: list[Entry] = []
+    for before, one in zip((None, *done), done, strict=False):
+        same = before is not None and before.settings is one.settings
+        record = made[-1].settings if same else make(settings, one.settings)
+        made.append(Entry(one.step, record, one.touches))
+    return tuple(made)
 
 
 def as_record(snapshot: Snapshot) -> dict[str, Any]:
@@ -182,7 +192,7 @@ def _plan_record(plan: tuple[Done, ...]) -> dict[str, Any]:
     settings: list[Mapping[str, Any]] = []
     entries = []
     for one in plan:
-        if not settings or one.settings != settings[-1]:
+        if not settings or (one.settings is not settings[-1] and one.settings != settings[-1]):
             settings.append(one.settings)
         entries.append([one.step, len(settings) - 1, one.touches])
     return {"settings": [dict(one) for one in settings], "plan": entries}

@@ -151,7 +151,14 @@ class Timeline:
         made = Timeline(self.settings)
         made.plan = _own(self.plan)
         made.every, made._last, made._trace = self.every, self._last, list(self._trace)
-        made._kept = list(self._kept)
+        made._kept, made._weight = list(self._kept), self._weight.copy()
+        return made
+
+    def narrow(self, time_s: float) -> "Timeline":
+        """A copy that knows the start and the states around `time_s` alone, to be kept for long."""
+        made = self.copy()
+        made._last = self.ready(time_s)
+        made._kept = made._kept[:1] if self.start is not None else []
         made._weight = _Weight(made._kept)
         return made
 
@@ -228,6 +235,12 @@ class _Weight:
         self.total = 0
         for state in states:
             self.add(state)
+
+    def copy(self) -> "_Weight":
+        """The same sum, to go on from."""
+        made = _Weight()
+        made._seen, made.total = set(self._seen), self.total
+        return made
 
     def add(self, value: Any) -> None:
         """Count the arrays in `value`, those in its records, tuples and sparse matrices too."""
