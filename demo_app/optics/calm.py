@@ -38,6 +38,7 @@ that it does not go to and fro at the limit."""
 STAY_S = 2.0
 """For how long a picture stays dimmed at least once its stripes have gone, s."""
 ROWS = 64
+_BYTE = np.uint16(8)
 
 
 @dataclass(frozen=True)
@@ -109,7 +110,7 @@ def first(pixels: Bytes, now_s: float, limits: Limits = LIMITS) -> tuple[Bytes, 
     """The first picture of a sequence."""
     factor = factor_for(pixels, limits=limits)
     shown = dimmed(pixels, factor)
-    return shown, Calm(shown.astype(np.uint16) << 8, factor, now_s, now_s, now_s + STAY_S)
+    return shown, Calm(shown.astype(np.uint16) << _BYTE, factor, now_s, now_s, now_s + STAY_S)
 
 
 def calmer(
@@ -149,7 +150,7 @@ def calmer(
         new, old = pixels[rows], before.signal[rows]
         aim, high, low = space.array("calm", (3, *new.shape), np.uint16)
         if factor == 1:
-            np.left_shift(new, np.uint16(8), out=aim, casting="unsafe")
+            np.left_shift(new, _BYTE, out=aim, casting="unsafe")
         else:
             np.take(wanted, new, out=aim, mode="clip")
             aim[..., 3] = 0xFF00
@@ -187,9 +188,9 @@ def _next_factor(pixels: Bytes, before: Calm, limits: Limits) -> float:
 def _dimming(factor: float) -> Fine:
     """256 times the dimmed byte of every byte, shape (256,)."""
     if factor == 1:
-        return np.arange(256, dtype=np.uint16) << 8
+        return np.arange(256, dtype=np.uint16) << _BYTE
     codes = np.floor(255 * encode(factor * decoded().astype(float)))
-    return codes.astype(np.uint16) << 8
+    return codes.astype(np.uint16) << _BYTE
 
 
 def _rises(passed_s: float) -> Fine:
@@ -199,4 +200,4 @@ def _rises(passed_s: float) -> Fine:
     risen = encode(np.minimum(decode(fine) + RISE * passed_s, 1.0))
     steps = np.where(fine < 1, risen - fine, 0.0)
     steps[-2:] = steps[-3]
-    return np.floor(0xFF00 * np.maximum(steps, 0.0)).astype(np.uint16)
+    return np.asarray(np.floor(0xFF00 * np.maximum(steps, 0.0)), np.uint16)

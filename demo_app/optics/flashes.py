@@ -90,11 +90,8 @@ def _red(light: NDArray[np.float64], limits: Limits) -> Flags:
     found = np.zeros(red.shape, bool)
     for number in range(1, len(light)):
         away = np.hypot(*np.moveaxis(place[number] - mark, -1, 0)) > limits.chroma
-        turned = away & (red[number] | mark_red)
-        found[number] = turned
-        # A state that is no transition yet still is the mark if it is redder or less red for good.
-        moved = turned | (away & ~turned)
-        mark[moved], mark_red[moved] = place[number][moved], red[number][moved]
+        found[number] = away & (red[number] | mark_red)
+        mark[away], mark_red[away] = place[number][away], red[number][away]
     return found
 
 
@@ -125,7 +122,6 @@ def _largest_share(flags: Flags, field: float) -> float:
         return 0.0
     high, wide = (max(1, round(field * side)) for side in flags.shape)
     total = np.pad(flags.cumsum(0).cumsum(1), ((1, 0), (1, 0)))
-    boxes = total[high:, wide:] - total[:-high, wide:] - total[high:, :-wide] + total[:-high, :-wide]
-    return float(boxes.max()) / (high * wide)
-
-
+    upper, lower = total[:-high], total[high:]
+    boxes = lower[:, wide:] - lower[:, :-wide] - upper[:, wide:] + upper[:, :-wide]
+    return float(boxes.max() / (high * wide))
