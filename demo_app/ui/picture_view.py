@@ -1,6 +1,6 @@
 """The picture between the polarizers, with its outline, marks and scale."""
 
-from PySide6.QtCore import QEvent, QObject, QPointF, QRectF, QSize, Qt, QTimer, Signal
+from PySide6.QtCore import QEvent, QObject, QPointF, QRectF, QSize, QSizeF, Qt, QTimer, Signal
 from PySide6.QtGui import (
     QColor,
     QEventPoint,
@@ -24,6 +24,8 @@ from demo_app.ui.request import Pixels
 
 MOST_PIXELS = 1920 * 1080
 HAND_MS = 12
+MOST_SHRUNK = 2
+"""Times smaller than its memory that a picture is drawn straight away."""
 
 
 class PictureView(QWidget):
@@ -80,6 +82,11 @@ class PictureView(QWidget):
         shrink = min(1.0, (MOST_PIXELS / max(width * height, 1)) ** 0.5)
         return max(int(width * shrink), 1), max(int(height * shrink), 1)
 
+    @property
+    def shape(self) -> tuple[int, int] | None:
+        """Width and height of the picture shown, pixels; None while there is none."""
+        return None if self._pixels is None else (self._pixels.shape[1], self._pixels.shape[0])
+
     def set_pointing(self, pointing: bool, hand_mm: float | None) -> None:
         """Whether a finger does something here, and how wide a ring follows it, mm."""
         self.pointing, self._hand_mm = pointing, hand_mm
@@ -106,10 +113,16 @@ class PictureView(QWidget):
         self._gain, self._caption = gain, caption
         self.update()
 
+    def own(self) -> None:
+        """Copy the picture's memory, which from now on may change."""
+        if self._pixels is not None:
+            self._pixels = self._pixels.copy()
+            self.update()
+
     def clear(self) -> None:
         """Show nothing."""
         self._pixels = self._stage = None
-        self._marks = ()
+        self._marks, self._outlines = (), ()
         self.update()
 
     def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: D102
@@ -125,6 +138,14 @@ class PictureView(QWidget):
             height, width = self._pixels.shape[:2]
             stride = self._pixels.strides[0]
             image = QImage(self._pixels.data, width, height, stride, QImage.Format.Format_RGB32)
+            ratio = self.devicePixelRatioF()
+            if MOST_SHRUNK * self.width() * ratio < width:
+                # Smooth drawing looks at four pixels, which would lose a fine fringe.
+                image = image.scaled(
+                    (QSizeF(self.size()) * ratio).toSize(),
+                    Qt.AspectRatioMode.IgnoreAspectRatio,
+                    Qt.TransformationMode.SmoothTransformation,
+                )
             painter.setRenderHint(QPainter.RenderHint.SmoothPixmapTransform)
             painter.drawImage(QRectF(self.rect()), image, QRectF(image.rect()))
             painter.setRenderHint(QPainter.RenderHint.Antialiasing)

@@ -1,13 +1,13 @@
 """The stage: picture, sentence, section and chart, and no controls."""
 
 from PySide6.QtCore import QElapsedTimer, QSize, Qt, QTimer, Signal
-from PySide6.QtGui import QFontMetrics, QResizeEvent
-from PySide6.QtWidgets import QBoxLayout, QHBoxLayout, QLabel, QSizePolicy, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QBoxLayout, QHBoxLayout, QVBoxLayout, QWidget
 
 from demo_app.optics.retardation import Stage
 from demo_app.scenes.scene import Reading
 from demo_app.ui import theme, words
 from demo_app.ui.chart_view import ChartView, groups
+from demo_app.ui.fitted_label import Sentence
 from demo_app.ui.picture_view import PictureView
 from demo_app.ui.playing import Session
 from demo_app.ui.ranges_view import RangesView
@@ -20,52 +20,15 @@ PICTURES, BELOW, CHART_ALONE = 10, 6, 3
 """Shares of the height: the picture, section and chart, a chart without a section."""
 
 
-class Sentence(QLabel):
-    """One plain sentence in two lines at most, as large as fits."""
-
-    def __init__(self, parent: QWidget | None = None) -> None:
-        super().__init__(parent)
-        self.setObjectName("sentence")
-        self.setWordWrap(True)
-        self.setAlignment(Qt.AlignmentFlag.AlignHCenter | Qt.AlignmentFlag.AlignVCenter)
-        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
-        self._largest = 26
-
-    def set_type_size(self, size: int) -> None:
-        """Largest height of the words, pixels; room is kept for two lines of them."""
-        self._largest = size
-        self.setFixedHeight(round(size * 2.75))
-        self._fit()
-
-    def say(self, said: str) -> None:
-        """Show a sentence."""
-        if said != self.text():
-            self.setText(said)
-            self.setAccessibleName(said)
-            self._fit()
-
-    def fits(self, size: int) -> bool:
-        """Whether the sentence fits at a type size."""
-        font = self.font()
-        font.setPixelSize(size)
-        room = self.contentsRect()
-        flags = int(Qt.TextFlag.TextWordWrap | Qt.AlignmentFlag.AlignHCenter)
-        needed = QFontMetrics(font).boundingRect(room.adjusted(0, 0, 0, 9999), flags, self.text())
-        return needed.height() <= room.height() and needed.width() <= room.width()
-
-    def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: D102
-        super().resizeEvent(event)
-        self._fit()
-
-    def _fit(self) -> None:
-        size = self._largest
-        while size > 12 and not self.fits(size):
-            size -= 1
-        self.setStyleSheet(f"font-size: {size}px;")
-
-
 class StageView(QWidget):
     """Everything the audience sees of one session, free of controls.
+
+    Parameters
+    ----------
+    parent : QWidget or None
+    leads : bool
+        Whether the session makes its pictures for this view's size. Where several views show one
+        session, one of them leads and the others scale what they get.
 
     Attributes
     ----------
@@ -75,9 +38,10 @@ class StageView(QWidget):
 
     shown = Signal(object)
 
-    def __init__(self, parent: QWidget | None = None) -> None:
+    def __init__(self, parent: QWidget | None = None, *, leads: bool = True) -> None:
         super().__init__(parent)
         self.setObjectName("stage")
+        self.leads = leads
         self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
         self.session: Session | None = None
         self.picture = PictureView(self)
@@ -89,7 +53,9 @@ class StageView(QWidget):
         self.ranges = RangesView(self)
         self.ranges.hide()
         self._held_pixels: Pixels | None = None
-        self._has_traces = False
+        self._traces: tuple[Reading, ...] = ()
+        self._mode = self.section.mode
+        self._frozen = False
         self._fed = QElapsedTimer()
         self._first_feed = QTimer(self)
         self._first_feed.setSingleShot(True)
@@ -122,14 +88,21 @@ class StageView(QWidget):
         # A projector's edge may be cut off: keep words away from it.
         self._box.setContentsMargins(sizes.gap, sizes.gap, sizes.gap, sizes.gap)
 
+    @property
+    def frozen(self) -> bool:
+        """Whether it keeps what it shows while its session goes on."""
+        return self._frozen
+
+    def lay_out(self) -> bool:
+        """Share the room now; whether the picture shown was made for what it got."""
+        self._box.activate()
+        self._resize_picture()
+        return not self.leads or self.picture.shape == self.picture.picture_size()
+
     def set_session(self, session: Session) -> None:
         """Show another session."""
-        if self.session is not None:
-            self.picture.pointed.disconnect(self.session.point)
-            self.chart.dragged.disconnect(self.session.drag)
-            self.session.framed.disconnect(self.show_frame)
-            self.session.changed.disconnect(self.refresh)
-        self.session = session
+        self._leave()
+        self.session, self._frozen = session, False
         self.section.hide()
         self.choose_traces(groups(session.scene.traces)[0] if session.scene.traces else ())
         self.picture.pointed.connect(session.point)
@@ -139,22 +112,85 @@ class StageView(QWidget):
         self._resize_picture()
         self.refresh()
 
+    def let_go(self) -> None:
+        """Leave the session, and keep showing its last picture."""
+        if self.session is not None:
+            self._keep()
+            self._leave()
+            self.picture.set_pointing(False, None)
+
+    def clear(self) -> None:
+        """Leave the session and show nothing; the pictures' memory goes."""
+        self._leave()
+        self._first_feed.stop()
+        self._frozen, self._held_pixels = False, None
+        self.picture.clear()
+        self.held.clear()
+        self.held.hide()
+
+    def set_frozen(self, frozen: bool) -> None:
+        """Keep everything as it stands, or show what the session shows by now."""
+        if frozen == self._frozen or self.session is None:
+            return
+        if frozen:
+            self._keep()
+            self._frozen = True
+            self.picture.set_pointing(False, None)
+            return
+        self._frozen = False
+        session = self.session
+        self.section.set_mode(self._mode)
+        self.chart.set_traces(self._traces)
+        self.refresh()
+        if session.frame is not None:
+            self.show_frame(session.frame)
+            self._feed()
+
+    def set_leads(self, leads: bool) -> None:
+        """Whether the session makes its pictures for this view's size."""
+        self.leads = leads
+        self._resize_picture()
+
+    def feed_now(self) -> None:
+        """Put the chart's curves in at once, where they would be waited for."""
+        if self._first_feed.isActive():
+            self._first_feed.stop()
+            self._feed()
+
+    def _keep(self) -> None:
+        """Make the pictures this view's own: a session lends its memory for one picture only."""
+        self.feed_now()
+        self.picture.own()
+        self.held.own()
+
+    def _leave(self) -> None:
+        if self.session is not None:
+            self.picture.pointed.disconnect(self.session.point)
+            self.chart.dragged.disconnect(self.session.drag)
+            self.session.framed.disconnect(self.show_frame)
+            self.session.changed.disconnect(self.refresh)
+            self.session = None
+
     def choose_traces(self, traces: tuple[Reading, ...]) -> None:
-        """Choose the chart's curves."""
+        """Choose the chart's curves; a frozen chart changes once it goes on."""
+        self._traces = traces
+        if self._frozen:
+            return
         self.chart.set_traces(traces)
-        self._has_traces = bool(traces)
-        self.chart.setVisible(self._has_traces)
+        self.chart.setVisible(bool(traces))
         if self.chart.ready:
             self._feed()
 
     def set_section_mode(self, mode: str) -> None:
-        """Colour the section by "temperature" or "stress"."""
-        self.section.set_mode(mode)
+        """Colour the section by "temperature" or "stress"; a frozen one once it goes on."""
+        self._mode = mode
+        if not self._frozen:
+            self.section.set_mode(mode)
 
     def show_frame(self, frame: Frame) -> None:
         """Show a new picture and all that goes with it."""
         session = self.session
-        if session is None:
+        if session is None or self._frozen:
             return
         scene = session.scene
         if frame.held_pixels is not None:
@@ -179,7 +215,7 @@ class StageView(QWidget):
             self.section.show_section(section, name, fresh=fresh, title=title)
         chart = frame.chart
         ranged = chart is not None and bool(chart.spans)
-        self.chart.setVisible((self._has_traces or chart is not None) and not ranged)
+        self.chart.setVisible((bool(self._traces) or chart is not None) and not ranged)
         self.ranges.setVisible(ranged)
         if chart is not None and ranged:
             self.ranges.show_ranges(chart, scene.texts, frame.instrument)
@@ -194,7 +230,7 @@ class StageView(QWidget):
 
     def _feed(self) -> None:
         session = self.session
-        if session is not None and session.frame is not None:
+        if session is not None and session.frame is not None and not self._frozen:
             chart = session.frame.chart
             if chart is not None:
                 self.chart.show_chart(chart, session.scene.texts)
@@ -210,6 +246,8 @@ class StageView(QWidget):
 
     def refresh(self) -> None:
         """Show or take away the held picture; fit the ring of the hand."""
+        if self._frozen:
+            return
         if self.session is not None:
             scene = self.session.scene
             reach = scene.reach_mm(self.session.settings) if scene.reach_mm is not None else None
@@ -250,5 +288,5 @@ class StageView(QWidget):
             self._pictures.setDirection(direction)
 
     def _resize_picture(self) -> None:
-        if self.session is not None:
+        if self.session is not None and self.leads:
             self.session.set_size(*self.picture.picture_size())
