@@ -19,7 +19,7 @@ _TEXT = re.compile(
 _BARE = re.compile(r"[^,\]}#\n]+")
 
 
-@functools.cache
+@functools.lru_cache(maxsize=16)
 def lines(text: str) -> Mapping[Place, int]:
     """Lines of everything in `text`, which has to be TOML.
 

@@ -4,9 +4,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
 from demo_app.content.cues.records import EYEWEAR_FOR, Helper, Sheet, Step
-
-FOLLOW = "Follow your venue's approved assessment; if this differs, theirs wins."
-"""Stands under every checklist: it never decides anything."""
+from demo_app.content.venue import FOLLOW
 
 
 @dataclass(frozen=True)

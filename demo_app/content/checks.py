@@ -1,5 +1,6 @@
 """Files that people write, checked by kind before anybody stands in front of an audience."""
 
+import datetime
 from collections.abc import Callable
 from dataclasses import dataclass
 from pathlib import Path
@@ -9,7 +10,12 @@ from demo_app.base.toml_table import Table, parse
 from demo_app.content.cues.load import examine
 from demo_app.content.cues.records import Sheet, Step
 from demo_app.content.cues.truth import Truth
+from demo_app.content.venue import amber
+from demo_app.content.venue_file import KIND, load, mistakes
 from demo_app.physics.material_files import load_material
+
+OF_SHEETS = ("step", "title", "venue", "minutes", "language", "allows")
+OF_VENUES = ("rules", "review_valid_days")
 
 
 @dataclass(frozen=True)
@@ -34,14 +40,14 @@ def checked(path: Path) -> Checked:
     Parameters
     ----------
     path : pathlib.Path
-        A cue sheet or a material, ``.toml``.
+        A cue sheet, a venue's rules or a material, ``.toml``.
     """
     try:
         if path.suffix.lower() != ".toml":
             raise InputError(
                 f"a file that ends in '{path.suffix}' is of no known kind",
                 place=str(path),
-                remedy="cue sheets and materials end in .toml",
+                remedy="cue sheets, venues and materials end in .toml",
             )
         return _check_of(parse(path))(path)
     except InputError as error:
@@ -51,9 +57,11 @@ def checked(path: Path) -> Checked:
 def _check_of(top: Table) -> Callable[[Path], Checked]:
     if not top.content:
         raise InputError(
-            "holds nothing", place=str(top.path), remedy="write steps or a material into it"
+            "holds nothing", place=str(top.path), remedy="write a show, a venue or a material in it"
         )
-    if any(key in top.content for key in ("step", "venue", "minutes", "allows")):
+    if top.content.get("kind") == KIND or any(key in top.content for key in OF_VENUES):
+        return _check_venue
+    if any(key in top.content for key in OF_SHEETS):
         return _check_sheet
     return _check_material
 
@@ -65,6 +73,16 @@ def _check_sheet(path: Path) -> Checked:
     asking = [step for step in found.sheet.steps if step.question]
     answers = [_answer(step, found.truths[step.id]) for step in asking]
     return Checked(lines=(_summary(found.sheet), *answers))
+
+
+def _check_venue(path: Path) -> Checked:
+    wrong = mistakes(path)
+    if wrong:
+        return Checked(mistakes=wrong)
+    venue = load(path)
+    open_still = ", ".join(one.name for one in amber(venue, datetime.date.today()))
+    state = f"missing or without a review that counts: {open_still}" if open_still else "reviewed"
+    return Checked(lines=(f"venue {venue.name}, in order; {state}",))
 
 
 def _check_material(path: Path) -> Checked:

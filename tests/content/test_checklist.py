@@ -1,7 +1,8 @@
 """A checklist asks for what the sheet asks for, each thing once."""
 
-from demo_app.content.checklist import FOLLOW, Item, checklist
+from demo_app.content.checklist import Item, checklist
 from demo_app.content.cues.records import Helper, Sheet, Step
+from demo_app.content.venue import FOLLOW
 
 HELPER = Helper("Press.", "goggles", "left", "aisle")
 QUIET = Step("look", "Look", "light-table", props=("lamp", "filters"), samples=("dish",))

@@ -4,6 +4,8 @@ import re
 from pathlib import Path
 
 import pytest
+from hypothesis import HealthCheck, given, settings
+from hypothesis import strategies as st
 
 from demo_app.base.errors import InputError
 from demo_app.cli import main
@@ -306,3 +308,51 @@ def test_steps_of_the_last_priority_wait_for_time_left(sheet: Path) -> None:
     sheet.write_text(f"{text}\n{more.replace('240', '241')}", encoding="utf-8")
     (error,) = mistakes(sheet, run=False)
     assert "all steps take 10.0 minutes, the sheet has 5" in str(error)
+
+
+_ODD = st.sampled_from(
+    [
+        "1979-05-27",
+        "07:32:00",
+        "[]",
+        "[[1], {}]",
+        "{}",
+        "{ a = [{ b = 1 }] }",
+        "inf",
+        "nan",
+        "-0.0",
+        "9" * 400,
+        "1e308",
+        '""',
+        "'\t'",
+        "true",
+        '"ring"',
+        '["ring", 3]',
+        "[true]",
+        "0x7f",
+        "'é'",
+    ]
+)
+_SET = re.compile(r"(?m)(?<== )[^\n{\[]+?(?=[\n,]| \})")
+
+
+@given(st.lists(st.tuples(st.integers(0, 999), _ODD), min_size=1, max_size=3))
+@settings(suppress_health_check=[HealthCheck.function_scoped_fixture], deadline=None)
+def test_no_odd_value_escapes(sheet: Path, swaps: list[tuple[int, str]]) -> None:
+    text = GOOD
+    for place, odd in swaps:
+        found = list(_SET.finditer(text))[place % len(_SET.findall(text))]
+        text = text[: found.start()] + odd + text[found.end() :]
+    sheet.write_text(text, encoding="utf-8")
+    lines = text.count("\n")
+    for error in mistakes(sheet, run=False):
+        assert "\n" not in str(error)
+        line = re.search(r"line (\d+)$", error.place)
+        assert line is None or 1 <= int(line[1]) <= lines
+
+
+@given(st.integers(0, len(GOOD)), st.integers(0, 60))
+@settings(suppress_health_check=[HealthCheck.function_scoped_fixture], deadline=None)
+def test_no_torn_sheet_escapes(sheet: Path, start: int, length: int) -> None:
+    sheet.write_text(GOOD[:start] + GOOD[start + length :], encoding="utf-8")
+    assert all(error.remedy for error in mistakes(sheet, run=False))
