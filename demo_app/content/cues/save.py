@@ -74,7 +74,7 @@ def append_step(path: Path, captured: Captured) -> Sheet:
     added = _words(captured, _free(slug(captured.title) or captured.scene, taken))
     after = _checked(path, text, added)
     raw = path.read_bytes()
-    if raw.removeprefix(_MARK).decode("utf-8").replace("\r\n", "\n") != text:
+    if _as_read(raw) != text:
         raise InputError(
             "was saved by somebody else at this very moment", place=str(path), remedy="try again"
         )
@@ -91,6 +91,12 @@ def other_than_defaults(settings: Any) -> dict[str, Any]:
     }
 
 
+def _as_read(raw: bytes) -> str:
+    """Text of a file's bytes, as `read` gives it."""
+    text = raw.removeprefix(_MARK).decode("utf-8", errors="replace")
+    return text.replace("\r\n", "\n").replace("\r", "\n")
+
+
 def _checked(path: Path, text: str, added: str) -> Sheet:
     try:
         return parse_sheet(path, text + _joint(text) + added)
@@ -104,7 +110,7 @@ def _checked(path: Path, text: str, added: str) -> Sheet:
 
 def _words(captured: Captured, id: str) -> str:
     table = tomlkit.table()
-    table["title"] = captured.title
+    table["title"] = " ".join(captured.title.split())
     table["id"] = id
     table["scene"] = captured.scene
     changed = other_than_defaults(captured.settings)
