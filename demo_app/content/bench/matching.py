@@ -246,7 +246,7 @@ def _answer(
             Message("chance", {"chance": 100 * found.chance}),
             Message("usable" if found.usable else "not_usable"),
         ),
-        limits_of(question.glass, "limit_fit", limit),
+        limits_of(question.glass, limit, ranges="limit_fit"),
         CAUTIONS,
         (table,),
         (Chart("unknown", kind.unit, "modelled", "of what was read", tuple(curves),

@@ -32,7 +32,7 @@ def ends_of(chart: Chart) -> tuple[float, float, float, float]:
     return left, right if right > left else left + 1.0, low, high
 
 
-def chart_picture(chart: Chart, width: int = 1200, height: int = 520) -> Pixels:
+def chart_picture(chart: Chart, width: int = 1200, height: int = 400) -> Pixels:
     """Picture of a chart's curves, shape (height, width, 3), uint8."""
     picture = np.full((height, width, 3), _PAPER, np.uint8)
     for k in range(_LINES):

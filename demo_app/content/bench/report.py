@@ -59,9 +59,10 @@ def report(page: Page, answer: Answer, day: datetime.date | None = None) -> Repo
         f"<h1>{_safe(title)}</h1>",
         f"<p>{_safe(page.help)}</p>",
         *_paragraphs((one.words(texts) for one in answer.sentences), bold=True),
+        _boxed(one.words(texts) for one in answer.cautions),
         "<h2>Figures</h2>",
         _figures(answer, texts),
-        f"<p>{_safe(state_of(answer))} A range holds nine of ten cases.</p>",
+        f"<p>{_safe(state_of(answer))}</p>",
     ]
     for table in answer.tables:
         parts += [f"<h2>{_safe(texts[table.id])}</h2>", _table(rows_of(table, texts))]
@@ -71,11 +72,9 @@ def report(page: Page, answer: Answer, day: datetime.date | None = None) -> Repo
         parts.append(_strip(strip, texts, images))
     parts += [
         "<h2>What was put in</h2>",
-        _table([("input", "value"), *inputs_of(answer.question)]),
+        _inputs(inputs_of(answer.question)),
         "<h2>Holds only so far</h2>",
         _list(one.words(texts) for one in answer.limits),
-        "<h2>Caution</h2>",
-        *_paragraphs((one.words(texts) for one in answer.cautions), bold=True),
         f"<p>{_safe(_made_by(answer, told))}</p>",
     ]
     head = f"<html><head><meta charset='utf-8'><title>{_safe(title)}</title></head><body>"
@@ -111,7 +110,7 @@ def _chart(chart: Chart, number: int, texts: Mapping[str, str], images: dict[str
     return (
         f"<h2>{_safe(up)} over {_safe(across)}</h2>"
         f"<p>{' &nbsp; '.join(keys)}</p>"
-        f"<img src='{name}' width='{_WIDE}' height='{_WIDE * 520 // 1200}'>"
+        f"<img src='{name}' width='{_WIDE}' height='{_WIDE * 400 // 1200}'>"
         f"<p>Across: {span[2]} to {span[3]} {_safe(chart.x_unit)}. "
         f"Up: {span[0]} to {span[1]} {_safe(chart.y_unit)}. Grid lines part both in four.</p>"
     )
@@ -134,6 +133,19 @@ def _table(rows: Sequence[Sequence[str]]) -> str:
         lines.append("<tr>" + "".join(f"<td>{_safe(one)}</td>" for one in row) + "</tr>")
     body = "".join(lines)
     return f"<table border='1' cellspacing='0' cellpadding='3'>{body}</table>"
+
+
+def _inputs(pairs: Sequence[tuple[str, str]]) -> str:
+    """Inputs and values, two beside each other to save paper."""
+    half = (len(pairs) + 1) // 2
+    second = [*pairs[half:], *(2 * half - len(pairs)) * [("", "")]]
+    rows = [(*one, *other) for one, other in zip(pairs[:half], second, strict=True)]
+    return _table([("input", "value", "input", "value"), *rows])
+
+
+def _boxed(texts: Iterable[str]) -> str:
+    body = "<br>".join(_safe(one) for one in texts)
+    return f"<table border='2' cellspacing='0' cellpadding='6'><tr><td>{body}</td></tr></table>"
 
 
 def _paragraphs(texts: Iterable[str], *, bold: bool = False) -> list[str]:

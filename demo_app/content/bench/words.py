@@ -28,9 +28,9 @@ COMMON = {
 CAUTIONS = (Message("caution_show"), Message("caution_venue"))
 
 
-def limits_of(glass: str, *ids: str) -> tuple[Message, ...]:
-    """Limits of a page by their ids, and those that all pages share."""
-    shared = (Message("limit_glass", {"glass": glass}), Message("limit_range"))
+def limits_of(glass: str, *ids: str, ranges: str = "limit_range") -> tuple[Message, ...]:
+    """Limits of a page by their ids, and what all share: the glass, and what a range means."""
+    shared = (Message("limit_glass", {"glass": glass}), Message(ranges))
     return (*(Message(id) for id in ids), *shared)
 
 
@@ -88,7 +88,7 @@ def state_of(answer: Answer) -> str:
     if answer.seed is None:
         return "Worked out, with no chances drawn."
     if not answer.runs:
-        return "First estimate."
+        return COMMON["first"]
     return f"{answer.runs} of {answer.most} runs, seed {answer.seed}."
 
 

@@ -66,7 +66,7 @@ def test_temper_numbers_and_strain_discs():
     apparent, thickness = 3.0, 8.12e-3
     seen = apparent * 22.8e-9 / thickness
     assert temper_number(seen) == pytest.approx(apparent * 4.06 / 8.12)
-    assert 1e-6 * STRAIN_DISC / (2.62e-12 * DISC_GLASS) == pytest.approx(2.14, abs=0.01)
+    assert pytest.approx(2.14, abs=0.01) == 1e-6 * STRAIN_DISC / (2.62e-12 * DISC_GLASS)
     assert 6 * 22.8 < 150
     assert LIMITS["ware"].birefringence == pytest.approx(4 * 22.8e-9 / 4.06e-3)
 
