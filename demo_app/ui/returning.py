@@ -214,6 +214,7 @@ class Returning(Led):
         self._aim = None
         # A pace that the model set on the way is not the one that held then.
         self.speed, self._legs, self._speed_after = aim.speed, aim.legs, aim.speed_after
+        self._follow()
         if aim.playing:
             self._set_playing(True)
         self.changed.emit()

@@ -2,7 +2,7 @@
 
 import json
 from collections.abc import Mapping
-from dataclasses import asdict, dataclass, field, fields
+from dataclasses import asdict, dataclass, field, fields, replace
 from typing import Any
 
 from demo_app.base.errors import InputError
@@ -86,6 +86,38 @@ class Snapshot:
     held: Kept | None = None
     mode: str | None = None
     known: Timeline | None = field(default=None, compare=False, repr=False)
+
+    def narrow(self) -> "Snapshot":
+        """The same with few states in memory, to be kept for a whole show."""
+        known = None if self.known is None else self.known.narrow(self.time_s)
+        return replace(self, known=known)
+
+
+def opening(
+    scene: str,
+    settings: Any,
+    at_s: float = 0.0,
+    *,
+    play: bool = False,
+    light: Instrument | None = None,
+) -> Snapshot:
+    """The instant at which a step of a show opens, to be given to `Session.restore`.
+
+    Parameters
+    ----------
+    scene : str
+        Id of a scene.
+    settings : object
+        Settings record of that scene.
+    at_s : float
+        Model time, s: the last whole step at or before it is shown.
+    play : bool
+        Whether it runs from there.
+    light : Instrument or None
+        None: as an instrument is made.
+    """
+    plan = plain((Entry(0, settings),))
+    return Snapshot(scene, plan, at_s, -1, True, light or Instrument(), playing=play)
 
 
 def plain(plan: Plan) -> tuple[Done, ...]:

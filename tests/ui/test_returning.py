@@ -11,7 +11,7 @@ from demo_app.base.errors import InputError
 from demo_app.scenes.catalogue import scenes
 from demo_app.scenes.settings import settings_of
 from demo_app.ui.playing import Session
-from demo_app.ui.snapshot import as_json, from_json
+from demo_app.ui.snapshot import as_json, from_json, opening
 from demo_app.ui.timeline import in_force
 
 SMALL = (96, 54)
@@ -442,3 +442,81 @@ def test_settings_of_the_far_end_hold_before_it_is_reached(session, settle):
     assert in_force(plan, session.here.step).rate_MPa_s == 4
     assert session.settings.rate_MPa_s == 9
     assert len(list(itertools.takewhile(lambda entry: entry.step <= 40, plan))) == 1
+
+
+def test_a_step_opens_without_a_picture_of_the_way(opened, qtbot, count):
+    scene = dataclasses.replace(slow_scene(), pace=lambda settings, state: 5.0)
+    session = opened(scene)
+    framed = count(session.framed)
+    wanted = bar_scene.BarSettings(rate_MPa_s=6.0)
+    session.restore(opening("bar", wanted, 3.02, play=True))
+    qtbot.waitUntil(lambda: session.playing)
+    first = framed[0][0]
+    assert first.time_s == pytest.approx(3.0)
+    assert first.settings == wanted
+    assert session.speed == 5.0
+    assert not session.changed_by_hand
+
+
+def test_an_instant_between_two_steps_comes_back(session, settle, qtbot, opened):
+    session.scrub(3.0)
+    settle(session)
+    session.set_speed(1 / 50)
+    session.play()
+    qtbot.waitUntil(lambda: session.time_s > 3.004)
+    session.pause()
+    settle(session)
+    assert session.time_s != session.here.time_s
+    was = all_of(session, 3)
+    session.set_setting("rate_MPa_s", 15.0)
+    settle(session)
+    assert all_of(session)["picture"] != was["picture"]
+    session.return_back()
+    settle(session)
+    assert all_of(session, 3) == was
+    other = twin(session, opened)
+    settle(other)
+    assert all_of(other, 3) == was
+
+
+@pytest.mark.parametrize("speed", [0.3, 1.0, 20.0])
+def test_a_change_while_it_plays_leads_back_to_the_picture_that_was_seen(
+    speed, session, settle, qtbot
+):
+    session.scrub(1.0)
+    settle(session)
+    session.set_speed(speed)
+    session.play()
+    qtbot.waitUntil(lambda: session.time_s > 1.3)
+    was = all_of(session, 3)
+    session.set_setting("rate_MPa_s", 15.0)
+    qtbot.wait(100)
+    session.restore(session.point_of_return, play=False)
+    settle(session)
+    assert all_of(session, 3) == was
+
+
+def test_a_favourite_keeps_little_and_is_there_at_once(opened, settle):
+    calls = []
+
+    def advance(settings, state):
+        calls.append(state.step)
+        return bar_scene.advance(settings, state)
+
+    session = opened(dataclasses.replace(bar_scene.SCENE, advance=advance))
+    session.scrub(6.0)
+    settle(session)
+    was = all_of(session, 3)
+    favourite = session.snapshot().narrow()
+    assert len(favourite.known._kept) == 1
+    session.defaults()
+    session.set_setting("height_mm", 50)
+    settle(session)
+    calls.clear()
+    session.restore(favourite)
+    settle(session)
+    assert len(calls) < 3
+    assert all_of(session, 3) == was
+    session.scrub(2.0)
+    settle(session)
+    assert session.frame.readings["edge_MPa"] == pytest.approx(8.0, abs=0.3)
