@@ -1,259 +1,37 @@
-"""The presenter's window: the stage, and the controls beside it."""
+"""Present: the live show in front of an audience, with a cue sheet or scene by scene.
 
+Start-up order: which show is chosen; the presenter's window asks for its first picture and is
+shown; the audience's window is placed; what is kept on the disk is loaded; the other scenes are
+loaded while nothing plays.
+"""
+
+import time
 from collections.abc import Sequence
-from functools import partial
+from pathlib import Path
 
-from PySide6.QtCore import QObject, QSize, QStandardPaths, Qt, QTimer
-from PySide6.QtGui import QCloseEvent, QKeyEvent, QKeySequence, QResizeEvent, QShortcut
-from PySide6.QtWidgets import QHBoxLayout, QWidget
+from PySide6.QtCore import QObject, QTimer
+from PySide6.QtWidgets import QApplication
 
+from demo_app.base.errors import InputError
+from demo_app.base.places import data_folder
 from demo_app.base.process import release_collector
+from demo_app.content.journal.store import open_journal
 from demo_app.scenes import catalogue
-from demo_app.scenes.scene import Scene
-from demo_app.ui import application, theme, words
-from demo_app.ui.controls import Controls
-from demo_app.ui.keys import Acts, Key, take
-from demo_app.ui.playing import Session
-from demo_app.ui.saving import save_picture
-from demo_app.ui.stage_view import StageView
-from demo_app.ui.transport import SPEEDS
-from demo_app.ui.worker import Worker
+from demo_app.shells.audience import AudienceWindow
+from demo_app.shells.presenting.choosing import ChooseWindow, Show, shows
+from demo_app.shells.presenting.diary import Diary
+from demo_app.shells.presenting.keeping import Keeping
+from demo_app.shells.presenting.opening import Opening, gone_on, opened_sheet, sheet_called
+from demo_app.shells.presenting.window import PresentWindow
+from demo_app.ui import application, keymap_file, saved, words
+from demo_app.ui.awake import Awake
+from demo_app.ui.placer import Placer
+from demo_app.ui.screen_memory import keep_place, read_place
 
-TURN_DEG = 5.0
+__all__ = ["Others", "PresentWindow", "run"]
+
 FIRST = "ring"
 BETWEEN_SCENES_MS = 300
-
-
-class PresentWindow(QWidget):
-    """One window with one scene at a time.
-
-    Parameters
-    ----------
-    scenes : sequence of Scene
-        To choose from.
-    shown : str
-        Id of the first one.
-    """
-
-    def __init__(self, scenes: Sequence[Scene], shown: str) -> None:
-        super().__init__()
-        self.setWindowTitle(words.text("app"))
-        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
-        self._scenes = {scene.id: scene for scene in scenes}
-        self._sizes: theme.Sizes | None = None
-        self.worker = Worker(self)
-        self.worker.setObjectName("worker")
-        self.worker.start()
-        # The worker begins with the model while the widgets are being made.
-        self.session: Session | None = self._open(shown)
-        try:
-            self._build(scenes, shown)
-        except BaseException:
-            # A thread that outlives its window would take the process down with it.
-            self.end()
-            raise
-
-    def _build(self, scenes: Sequence[Scene], shown: str) -> None:
-        self.stage = StageView(self)
-        self.controls = Controls(self)
-        box = QHBoxLayout(self)
-        box.setContentsMargins(0, 0, 0, 0)
-        box.setSpacing(0)
-        box.addWidget(self.stage, 1)
-        box.addWidget(self.controls)
-        self.controls.set_scenes(scenes, shown)
-        self.controls.save_asked.connect(self.save)
-        self.controls.scene_chosen.connect(self.show_scene)
-        self.controls.light.mode_chosen.connect(self.stage.set_section_mode)
-        self.controls.light.traces_chosen.connect(self.stage.choose_traces)
-        self.stage.picture.tapped.connect(self._toggle)
-        self._save_key = QShortcut(QKeySequence(QKeySequence.StandardKey.Save), self)
-        self._save_key.activated.connect(self.save)
-        self._keys = self._acts()
-        if self.session is not None:
-            self.stage.set_session(self.session)
-            self.controls.set_session(self.session)
-
-    def sizeHint(self) -> QSize:  # noqa: D102
-        return QSize(1280, 720)
-
-    def show_scene(self, name: str) -> None:
-        """Start another scene."""
-        old = self.session
-        if old is not None:
-            old.close()
-        session = self._open(name)
-        self.session = session
-        self.stage.set_session(session)
-        self.controls.set_session(session)
-        if old is not None:
-            old.deleteLater()
-
-    def _open(self, name: str) -> Session:
-        session = Session(self._scenes[name], self.worker, parent=self)
-        session.begin()
-        return session
-
-    def offer(self, scene: Scene) -> None:
-        """Offer one more scene to choose from."""
-        self._scenes[scene.id] = scene
-        known = sorted(self._scenes.values(), key=lambda found: found.title)
-        shown = self.session.scene.id if self.session is not None else ""
-        self.controls.set_scenes(known, shown)
-
-    def save(self) -> None:
-        """Save the picture shown, and say where."""
-        if self.session is not None and self.session.frame is not None:
-            folder = QStandardPaths.writableLocation(
-                QStandardPaths.StandardLocation.PicturesLocation
-            )
-            self.controls.tell(save_picture(self.session.scene.id, self.session.frame, folder))
-
-    def recover(self, problem: str) -> None:
-        """After a fault: start the scene again and say so."""
-        if self.session is not None:
-            self.session.recover(problem)
-
-    def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: D102
-        super().resizeEvent(event)
-        sizes = theme.Sizes.of(self.height())
-        if sizes != self._sizes:
-            self._sizes = sizes
-            self.setStyleSheet(theme.style_sheet(sizes))
-            self.stage.set_sizes(sizes)
-            self.controls.set_sizes(sizes)
-
-    def closeEvent(self, event: QCloseEvent) -> None:  # noqa: D102
-        self.end()
-        super().closeEvent(event)
-
-    def end(self) -> None:
-        """Stop timer and thread; may be called twice."""
-        if self.session is not None:
-            self.session.close()
-            self.session = None
-        self.worker.end()
-
-    # Keys
-
-    def keyPressEvent(self, event: QKeyEvent) -> None:  # noqa: D102
-        if not take(event, self._keys):
-            super().keyPressEvent(event)
-
-    def _acts(self) -> Acts:
-        return {
-            Key.Key_Space: self._toggle,
-            Key.Key_Left: self._step_back,
-            Key.Key_Right: self._step_on,
-            Key.Key_Up: self._faster,
-            Key.Key_Down: self._slower,
-            Key.Key_R: self._reset,
-            Key.Key_H: self._hold,
-            Key.Key_B: self._replay,
-            Key.Key_D: self._first_action,
-            Key.Key_G: self._brighten,
-            **{Key(Key.Key_1 + place): partial(self._act, place) for place in range(9)},
-            Key.Key_S: self._switch_section,
-            Key.Key_X: self._cross,
-            Key.Key_Q: self._quarter,
-            Key.Key_T: self._tint,
-            Key.Key_BracketLeft: self._turn_back,
-            Key.Key_BracketRight: self._turn_on,
-            Key.Key_F1: self._list_keys,
-            Key.Key_F2: self._hide_controls,
-            Key.Key_F11: self._full_screen,
-            Key.Key_Escape: self._leave_full_screen,
-        }
-
-    def _toggle(self) -> None:
-        if self.session is not None:
-            self.session.toggle()
-
-    def _step_back(self) -> None:
-        if self.session is not None:
-            self.session.step(-1)
-
-    def _step_on(self) -> None:
-        if self.session is not None:
-            self.session.step(1)
-
-    def _faster(self) -> None:
-        self._shift_speed(1)
-
-    def _slower(self) -> None:
-        self._shift_speed(-1)
-
-    def _shift_speed(self, by: int) -> None:
-        slider = self.controls.transport.speed
-        place = min(max(slider.value() + by, 0), len(SPEEDS) - 1)
-        if self.session is not None:
-            self.session.set_speed(SPEEDS[place])
-
-    def _reset(self) -> None:
-        if self.session is not None:
-            self.session.reset()
-
-    def _hold(self) -> None:
-        if self.session is not None:
-            self.session.hold()
-
-    def _replay(self) -> None:
-        if self.session is not None:
-            self.session.replay_break()
-
-    def _first_action(self) -> None:
-        self._act(0)
-
-    def _act(self, place: int) -> None:
-        if self.session is not None and place < len(self.session.scene.actions):
-            self.session.act(self.session.scene.actions[place])
-
-    def _brighten(self) -> None:
-        if self.session is not None:
-            self.session.brighten()
-
-    def _switch_section(self) -> None:
-        mode = "stress" if self.stage.section.mode == "temperature" else "temperature"
-        self.controls.light.section.show_value(mode)
-        self.stage.set_section_mode(mode)
-
-    def _cross(self) -> None:
-        if self.session is not None:
-            crossed = self.session.instrument.crossed
-            self.session.set_light(analyser_deg=0.0 if crossed else 90.0)
-
-    def _quarter(self) -> None:
-        if self.session is not None:
-            self.session.set_light(quarter_wave=not self.session.instrument.quarter_wave)
-
-    def _tint(self) -> None:
-        if self.session is not None:
-            self.controls.light.controls["tint"].chosen.emit(
-                "tint", self.session.light.tint_plate_nm == 0
-            )
-
-    def _turn_back(self) -> None:
-        self._turn(-TURN_DEG)
-
-    def _turn_on(self) -> None:
-        self._turn(TURN_DEG)
-
-    def _turn(self, by: float) -> None:
-        if self.session is not None:
-            turned = (self.session.light.polarizer_deg + by) % 180
-            self.session.set_light(polarizer_deg=turned)
-
-    def _list_keys(self) -> None:
-        self.controls.tell("" if self.controls.line.isVisible() else words.text("keys"))
-
-    def _hide_controls(self) -> None:
-        self.controls.setVisible(not self.controls.isVisible())
-
-    def _full_screen(self) -> None:
-        self.setWindowState(self.windowState() ^ Qt.WindowState.WindowFullScreen)
-
-    def _leave_full_screen(self) -> None:
-        self.setWindowState(self.windowState() & ~Qt.WindowState.WindowFullScreen)
 
 
 class Others(QObject):
@@ -266,7 +44,10 @@ class Others(QObject):
         super().__init__(window)
         self._window = window
         shown = window.session.scene.id if window.session is not None else ""
-        self._waiting = [name for name in catalogue.ids() if name != shown]
+        first = [step.scene for step in window.conductor.sheet.steps]
+        # Those of the sheet first, in its order.
+        rest = [name for name in catalogue.ids() if name not in first]
+        self._waiting = [name for name in dict.fromkeys((*first, *rest)) if name != shown]
         if self._waiting:
             # Room for the list from the start, so that no button moves under a hand.
             window.controls.scenes.show()
@@ -289,22 +70,31 @@ class Others(QObject):
                 self._window.offer(catalogue.load(name))
             except Exception as error:
                 application.LOG.error("scene %s cannot be loaded", name, exc_info=error)
-                self._window.controls.tell(words.text("unloaded", scene=name, problem=error))
+                self._window.tell(words.text("unloaded", scene=name, problem=error))
 
 
-def _started(_frame: object) -> None:
-    release_collector()
-
-
-def run(scene_id: str | None, argv: Sequence[str]) -> int:
-    """Open the presenter's window on a scene and run until it is closed.
+def run(
+    what: str | None,
+    argv: Sequence[str],
+    *,
+    minutes: float | None = None,
+    rehearsal: bool = False,
+    go_on: bool = False,
+) -> int:
+    """Open the presenter's window and run until it is closed.
 
     Parameters
     ----------
-    scene_id : str or None
-        Scene to begin with; `FIRST` if None.
+    what : str or None
+        Id of a scene, name or path of a cue sheet; None: a window asks.
     argv : sequence of str
         For Qt.
+    minutes : float or None
+        Time there is: what does not fit is left out by the steps' priorities.
+    rehearsal : bool
+        Whether nobody watches: times are measured, and a cut is proposed.
+    go_on : bool
+        Whether to go on with a show that was interrupted, without asking.
 
     Returns
     -------
@@ -314,22 +104,117 @@ def run(scene_id: str | None, argv: Sequence[str]) -> int:
     Raises
     ------
     InputError
-        For a scene that is not known.
+        For a scene or sheet that is not known, or a sheet with a mistake.
     """
+    path = None if what is None else sheet_called(what)
+    opening = opened_sheet(path, rehearsal=rehearsal) if path is not None else Opening(scene=what)
     app = application.make(argv)
-    first = catalogue.scene(scene_id if scene_id is not None else FIRST)
+    folder = _folder()
+    before = saved.offer(folder) if folder is not None else None
+    if before is not None and not _suits(before, path, what):
+        before = None
+    if go_on and before is not None:
+        opening = gone_on(before, time.time())
+    elif what is None or before is not None:
+        found = shows(before, folder)
+        if path is not None:
+            found = tuple(one for one in found if one.path is not None and _same(one.path, path))
+        chosen, status = _choose(app, found)
+        if chosen is None:
+            return status
+        opening = _opening(chosen, before, rehearsal)
+    return _show(app, opening, folder, minutes)
+
+
+def _folder() -> Path | None:
+    try:
+        return data_folder()
+    except InputError as error:
+        application.LOG.warning("nothing can be kept: %s", error)
+        return None
+
+
+def _same(first: Path, second: Path) -> bool:
+    return first.resolve() == second.resolve()
+
+
+def _suits(before: saved.Saved, path: Path | None, what: str | None) -> bool:
+    """Whether the show that was interrupted is the one that is asked for."""
+    if before.sheet is None or before.running is None or not before.running.on:
+        return False
+    return what is None or (path is not None and _same(Path(before.sheet), path))
+
+
+def _choose(app: QApplication, found: Sequence[Show]) -> tuple[Show | None, int]:
+    window = ChooseWindow(found)
+    taken: list[Show] = []
+    window.chosen.connect(taken.append)
+    window.chosen.connect(window.close)
+    application.show(window)
+    status = application.execute(app, window.close)
+    return (taken[-1] if taken else None), status
+
+
+def _opening(chosen: Show, before: saved.Saved | None, rehearsal: bool) -> Opening:
+    if chosen.kind == "go-on" and before is not None:
+        return gone_on(before, time.time())
+    if chosen.path is not None:
+        return opened_sheet(chosen.path, rehearsal=rehearsal)
+    return Opening()
+
+
+def _show(app: QApplication, opening: Opening, folder: Path | None, minutes: float | None) -> int:
+    name = opening.scene or FIRST
+    scenes = [catalogue.scene(name)] if opening.sheet is None else []
+    keymap, broken = (
+        keymap_file.load(folder / keymap_file.NAME) if folder is not None else (None, "")
+    )
     guard = application.FaultGuard()
-    window = PresentWindow([first], first.id)
-    started = window.session
-    if started is not None:
-        started.framed.connect(_started)
-    others = Others(window)
+    window = PresentWindow(scenes, name, opening.sheet, opening.running, keymap)
+    put_back = opening.saved
+    if put_back is None:
+        window.begin()
+    else:
+        window.conductor.begin(put_back.shown, put_back.back)
+    _release_after_first(window)
     guard.caught.connect(window.recover)
     guard.install()
     application.show(window)
     window.setFocus()
-    try:
-        return application.execute(app, window.end)
-    finally:
+    keeping, diary = Keeping(window, folder), Diary(window, open_journal(folder))
+    keeping.load()
+    guard.caught.connect(diary.fault)
+    if broken:
+        window.tell(broken)
+    if minutes is not None and opening.sheet is not None:
+        window.cut(minutes)
+    out = AudienceWindow()
+    placer = Placer(out, window, read_place(folder))
+    placer.placed.connect(lambda _place: window.set_out(out))
+    placer.single.connect(lambda: window.set_out(None))
+    placer.told.connect(window.tell)
+    placer.chosen.connect(lambda place: keep_place(folder, place))
+    placer.begin()
+    awake = Awake()
+    awake.start()
+    others = Others(window)
+
+    def close() -> None:
         others.stop()
+        placer.end()
+        keeping.close(forget=not window.conductor.running.on)
+        diary.close()
+        window.end()
+        out.close()
+        awake.stop()
+
+    try:
+        return application.execute(app, close)
+    finally:
         guard.uninstall()
+
+
+def _release_after_first(window: PresentWindow) -> None:
+    session = window.session
+    if session is not None:
+        session.framed.connect(lambda _frame: release_collector())

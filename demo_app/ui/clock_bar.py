@@ -26,6 +26,8 @@ class ClockBar(QWidget):
         self._figures = ("", "", "")
         self._over = (False, False, False)
         self._size = 16
+        # Whether there is nothing but the clock.
+        self._alone = False
         self.line = ""
 
     def set_sizes(self, sizes: theme.Sizes) -> None:
@@ -50,8 +52,10 @@ class ClockBar(QWidget):
         late_s : float
             By how much the steps to come overrun the end, s.
         """
-        left = [words.text("none") if one is None else minutes(one) for one in (step_left_s,)]
-        left += [words.text("none") if all_left_s is None else minutes(all_left_s)]
+        left = [
+            words.text("none") if one is None else minutes(one) for one in (step_left_s, all_left_s)
+        ]
+        self._alone = step_left_s is None and all_left_s is None
         figures = (clock, left[0], left[1])
         over = (
             False,
@@ -78,9 +82,13 @@ class ClockBar(QWidget):
     def paintEvent(self, event: QPaintEvent) -> None:  # noqa: D102
         with QPainter(self) as painter:
             third = self.width() / 3
+            if self._alone:
+                third = min(third, self._size * 6)
             for place, (figure, name, over) in enumerate(
                 zip(self._figures, self.names(), self._over, strict=True)
             ):
+                if self._alone and place:
+                    break
                 box = QRectF(place * third, 0, third, self.height())
                 ink = theme.ALERT if over else theme.INK
                 _write(

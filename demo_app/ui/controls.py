@@ -76,6 +76,10 @@ class Controls(QWidget):
         self.scenes.setCurrentIndex(self.scenes.findData(shown))
         self.scenes.setVisible(self.scenes.count() > 1)
 
+    def choose_scene(self, shown: str) -> None:
+        """Which of the scenes is shown."""
+        self.scenes.setCurrentIndex(self.scenes.findData(shown))
+
     def set_sizes(self, sizes: theme.Sizes) -> None:
         """Spacing and width from the window's height."""
         self._box.setContentsMargins(sizes.gap, sizes.gap, sizes.gap, sizes.gap)

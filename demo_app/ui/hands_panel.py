@@ -44,6 +44,7 @@ class HandsPanel(QWidget):
         for row in self._rows:
             for widget in row:
                 self._box.removeWidget(widget)
+                widget.hide()
                 widget.deleteLater()
         self._rows = []
         self._title.setText(question.ask)
@@ -58,7 +59,7 @@ class HandsPanel(QWidget):
             more = self._button(f"+  [{place + 1}]", words.text("hands.more", answer=answer.text))
             more.clicked.connect(partial(self._count, place, 1))
             row = (name, less, count, more)
-            for column, widget in enumerate(row):
+            for column, widget in enumerate((*row,)):
                 self._box.addWidget(widget, place + 1, column)
                 widget.show()
             self._rows.append(row)

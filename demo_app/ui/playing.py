@@ -23,20 +23,6 @@ class Session(Returning):
     Every act of a person ends in one `changed`; every new picture in one `framed`.
     """
 
-    def start_with(self, settings: Any, at_s: float = 0.0) -> None:
-        """Begin with these settings, standing still at an instant; nothing was shown before.
-
-        Parameters
-        ----------
-        settings : object
-            Settings record of the scene.
-        at_s : float
-            Model time, s.
-        """
-        self.settings = settings
-        self._restart(ask=False)
-        self._seek(min(max(at_s, 0.0), self.end_s), snap=True)
-
     def play(self) -> None:
         """Run; from the start again if the end has been reached."""
         if self.time_s >= self.end_s - 1e-9:

@@ -73,7 +73,7 @@ def _help(helper: Helper) -> str:
     return words.text(
         "show.helper",
         briefing=helper.briefing,
-        eyewear=helper.eyewear,
+        eyewear=helper.eyewear or words.text("none"),
         place=helper.place,
         exit=helper.exit,
     )

@@ -248,6 +248,8 @@ ENGLISH: Mapping[str, str] = {
     "choose.go_on": "Go on: {title}",
     "choose.go_on.help": "{sheet} was interrupted; {spent} of it are over.",
     "choose.other": "Open another sheet …",
+    "close.again": "A show is running: close the window again within {seconds} s to leave it. "
+    "It can be gone on with.",
     "keeping.none": "Nothing can be saved: the data folder cannot be written. The show goes on.",
     "step.no_sheet": "There is no sheet to save a step in",
     "step.saved": "Saved as the last step of {sheet}; its words are still to be written",

@@ -44,6 +44,7 @@ def session(worker):
 def window(app, qtbot):
     made = PresentWindow([bar_scene.SCENE], "bar")
     qtbot.addWidget(made)
+    made.begin()
     made.resize(1280, 720)
     made.show()
     made.setFocus()

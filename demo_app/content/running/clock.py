@@ -5,7 +5,7 @@ from dataclasses import dataclass, replace
 
 from demo_app.content.cues.records import Contingency, Sheet, Step
 from demo_app.content.cues.shorten import Cut, Proposal, proposal, shorten
-from demo_app.content.running.records import REVEAL, Running, step_of
+from demo_app.content.running.records import ANSWERED, Running, step_of
 from demo_app.content.running.walking import spent_now
 
 
@@ -126,7 +126,7 @@ def wanted(running: Running, sheet: Sheet, contingency: Contingency | None = Non
     step = step_of(running, sheet)
     settings = dict(step.settings)
     question = step.question
-    answering = running.phase == REVEAL and question is not None
+    answering = running.phase in ANSWERED and question is not None
     if question is not None and answering:
         settings.update(question.settings)
     if contingency is not None:

@@ -6,11 +6,18 @@ from types import MappingProxyType
 
 from demo_app.content.cues.records import Question, Sheet, Step
 
-OPEN, ASK, COUNT, BARS, REVEAL = PHASES = ("open", "ask", "count", "bars", "reveal")
-"""Parts of a step: it opens; a question is put, hands are counted, bars shown, and it is answered.
+OPEN, ASK, COUNT, BARS, REVEAL, RESULT = PHASES = (
+    *("open", "ask", "count", "bars"),
+    *("reveal", "result"),
+)
+"""Parts of a step: it opens; a question is put, hands are counted, bars shown; the live run answers
+it, and the bars say who was right.
 
 A step without a question only opens.
 """
+
+ANSWERED = (REVEAL, RESULT)
+"""Phases in which the live run answers."""
 
 VOTING = (ASK, COUNT, BARS)
 """Phases in which hands are counted; in the last one a count may still be mended."""

@@ -1,0 +1,1 @@
+"""The presenter's window, its parts and what it keeps."""

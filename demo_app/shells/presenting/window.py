@@ -1,0 +1,539 @@
+"""The presenter's window: the show runs here, and the audience sees what it is to see."""
+
+import datetime
+from collections.abc import Callable, Sequence
+
+from PySide6.QtCore import QSize, QStandardPaths, Qt, QTimer, Signal
+from PySide6.QtGui import QCloseEvent, QResizeEvent
+from PySide6.QtWidgets import QHBoxLayout, QStackedWidget, QVBoxLayout, QWidget
+
+from demo_app.content.cues.free import free_sheet
+from demo_app.content.cues.records import Sheet
+from demo_app.content.running import clock, walking
+from demo_app.content.running.records import VOTING, Running, counts_of
+from demo_app.content.venue import Venue
+from demo_app.scenes import catalogue
+from demo_app.scenes.scene import Reading, Scene
+from demo_app.shells.audience import AudienceWindow
+from demo_app.ui import show_words, theme, words
+from demo_app.ui.action_strip import ActionStrip
+from demo_app.ui.audience_view import LIVE, AudienceView
+from demo_app.ui.conductor import Conductor
+from demo_app.ui.controls import Controls
+from demo_app.ui.keymap import Context, Keymap, told_keys
+from demo_app.ui.pages.after import AfterPage
+from demo_app.ui.pages.before import BeforePage
+from demo_app.ui.pages.between import BetweenPage
+from demo_app.ui.pages.emergency import EmergencyPage
+from demo_app.ui.playing import Session
+from demo_app.ui.remote import Remote
+from demo_app.ui.saving import save_picture
+from demo_app.ui.session_acts import SESSION_ACTS
+from demo_app.ui.show_header import ShowHeader
+from demo_app.ui.show_page import ShowPage
+from demo_app.ui.stage_view import StageView
+from demo_app.ui.step_list import StepList
+from demo_app.ui.teach_page import TeachPage
+from demo_app.ui.worker import Worker
+
+SECOND_MS = 500
+MIRROR_MS = 2000
+EMERGENCY = "emergency"
+AGAIN_S = 5.0
+"""A window that is closed while a show runs asks for it a second time within this."""
+
+
+class PresentWindow(QWidget):
+    """One window for a show, or for scenes without a sheet.
+
+    Parameters
+    ----------
+    scenes : sequence of Scene
+        Those that are loaded already; others are taken from the catalogue.
+    shown : str
+        Id of the scene to begin with, where there is no sheet.
+    sheet : Sheet or None
+        None: every scene is a step, without times.
+    running : Running or None
+        A show that goes on.
+    keymap : Keymap or None
+
+    Attributes
+    ----------
+    page_changed : Signal(str)
+        Another page is shown.
+    ticked : Signal()
+        Clocks go on.
+    step_saved : Signal()
+        What is shown is to be put down as a step of the sheet.
+    """
+
+    page_changed = Signal(str)
+    ticked = Signal()
+    step_saved = Signal()
+
+    def __init__(
+        self,
+        scenes: Sequence[Scene],
+        shown: str,
+        sheet: Sheet | None = None,
+        running: Running | None = None,
+        keymap: Keymap | None = None,
+    ) -> None:
+        super().__init__()
+        self.setWindowTitle(words.text("app"))
+        self.setObjectName("page")
+        self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        self._scenes = {scene.id: scene for scene in scenes}
+        self._sizes: theme.Sizes | None = None
+        self.free = sheet is None
+        if sheet is None:
+            sheet = free_sheet(scenes)
+            running = walking.ready(sheet)
+            running = walking.jump(running, sheet, 0.0, _place(sheet, shown))
+        self.venue = Venue("")
+        self.worker = Worker(self)
+        self.worker.setObjectName("worker")
+        self.worker.start()
+        self.conductor = Conductor(
+            sheet, self.worker, running, scene=self._scene_called, parent=self
+        )
+        # The worker begins with the model while the widgets are being made.
+        self._made: Session | None = None
+        self._notes = False
+        self._emergency = False
+        self._closing = -AGAIN_S
+        self.out: AudienceWindow | None = None
+        try:
+            self._build(keymap or Keymap())
+        except BaseException:
+            # A thread that outlives its window would take the process down with it.
+            self.end()
+            raise
+
+    @property
+    def session(self) -> Session | None:
+        """What is shown."""
+        return self.conductor.session
+
+    @property
+    def stage(self) -> StageView:
+        """The stage in this window."""
+        return self.show_page.view.stage
+
+    @property
+    def views(self) -> tuple[AudienceView, ...]:
+        """The views that are the audience's: this window's, or the projector's."""
+        return (self.show_page.view,) if self.out is None else (self.out.view,)
+
+    def _build(self, keymap: Keymap) -> None:
+        self.remote = Remote(keymap, self._context, self)
+        self.header = ShowHeader(self)
+        self.header.set_free(self.free)
+        self.show_page, self.steps = ShowPage(self), StepList(self)
+        self.before, self.between, self.after = BeforePage(), BetweenPage(), AfterPage()
+        self.emergency = EmergencyPage()
+        self.teach = TeachPage(self.remote)
+        self.controls = Controls(self)
+        self.strip = ActionStrip(self)
+        self.pages = QStackedWidget(self)
+        self._named = {
+            "show": self.show_page,
+            "steps": self.steps,
+            "before": self.before,
+            "between": self.between,
+            "after": self.after,
+            "keys": self.teach,
+            EMERGENCY: self.emergency,
+        }
+        for page in self._named.values():
+            self.pages.addWidget(page)
+        body = QHBoxLayout()
+        body.setSpacing(0)
+        body.addWidget(self.pages, 1)
+        body.addWidget(self.controls)
+        box = QVBoxLayout(self)
+        box.setContentsMargins(0, 0, 0, 0)
+        box.setSpacing(0)
+        box.addWidget(self.header)
+        box.addLayout(body, 1)
+        self.steps.set_sheet(self.conductor.sheet)
+        self.before.show_sheet(self.conductor.sheet)
+        self.controls.set_scenes(self._scenes.values(), self.conductor.step.scene)
+        self._ticking = QTimer(self)
+        self._ticking.setInterval(SECOND_MS)
+        self._ticking.timeout.connect(self._tick)
+        self._mirroring = QTimer(self)
+        self._mirroring.setInterval(MIRROR_MS)
+        self._mirroring.timeout.connect(self._mirror)
+        self._connect()
+        self.strip.set_keymap(keymap)
+        self.remote.install()
+        self._ticking.start()
+
+    def _connect(self) -> None:
+        conductor = self.conductor
+        conductor.changed.connect(self.refresh)
+        conductor.left.connect(self._let_go)
+        conductor.made.connect(self._take_session)
+        conductor.staged.connect(self._show_session)
+        conductor.told.connect(self.tell)
+        self.remote.acted.connect(self.act)
+        self.strip.chosen.connect(self.act)
+        self.header.acted.connect(self.act)
+        self.header.page_chosen.connect(self.show_page_called)
+        self.header.notes_wanted.connect(self._set_notes)
+        self.steps.chosen.connect(self._jump)
+        self.show_page.hands.counted.connect(conductor.vote)
+        self.show_page.view.stages.tapped.connect(self._tapped)
+        self.show_page.view.changed.connect(self._mirror)
+        self.before.minutes_chosen.connect(self.cut)
+        self.before.rehearsal_chosen.connect(self._rehearse)
+        self.teach.changed.connect(self.strip.set_keymap)
+        self.controls.save_asked.connect(self.save)
+        self.controls.scene_chosen.connect(self.show_scene)
+        self.controls.light.mode_chosen.connect(self._section_mode)
+        self.controls.light.traces_chosen.connect(self._choose_traces)
+
+    def begin(self) -> None:
+        """Show the first step; called once, when the window is about to be shown."""
+        self.conductor.begin()
+
+    def sizeHint(self) -> QSize:  # noqa: D102
+        return QSize(1280, 720)
+
+    # What is shown
+
+    def set_out(self, out: AudienceWindow | None) -> None:
+        """The audience has a window of its own from now on, or none."""
+        if out is self.out:
+            return
+        self.out = out
+        own = self.show_page.view
+        two = out is not None
+        own.stages.set_leads(not two)
+        own.set_interactive(True)
+        for act in (own.show_question, own.show_card, own.show_widget):
+            act(None)
+        own.set_blank(False)
+        own.set_frozen(False)
+        if out is not None:
+            out.view.stages.set_leads(True)
+            out.view.changed.connect(self._mirror)
+            if self.session is not None:
+                out.view.set_session(self.session)
+            self._mirroring.start()
+        else:
+            self._mirroring.stop()
+        self._lay_out()
+        self.refresh()
+
+    def refresh(self) -> None:
+        """Everything that depends on the running show."""
+        conductor, running, sheet = self.conductor, self.conductor.running, self.conductor.sheet
+        began = self.free or show_words.began(running)
+        poll = show_words.poll_of(running, sheet, conductor.outcome)
+        card = None if began else show_words.welcome(sheet, self.venue, _today())
+        if self._emergency:
+            card = show_words.pause_card()
+        for view in self.views:
+            view.show_question(poll)
+            view.show_card(card)
+            view.set_frozen(running.frozen)
+            view.set_blank(running.blank)
+        question = conductor.question if running.phase in VOTING else None
+        self.show_page.show_step(conductor.step, clock.coming(running, sheet))
+        self.show_page.show_hands(question, counts_of(running, sheet))
+        self.header.show_next(show_words.next_words(running, sheet))
+        self.header.show_states(blank=running.blank, frozen=running.frozen, astray=conductor.astray)
+        self.steps.show_run(sheet, running.place, running.kept, running.spent)
+        self._tick()
+
+    def _tick(self) -> None:
+        running, sheet = self.conductor.running, self.conductor.sheet
+        self.ticked.emit()
+        now = self.conductor.now()
+        wall = datetime.datetime.fromtimestamp(now).strftime("%H:%M")
+        if self.free:
+            self.header.clock.show_times(wall, None, None)
+            return
+        found = clock.clock(running, sheet, now)
+        left = found.left if found.left is not None else 60 * sheet.minutes
+        self.header.clock.show_times(wall, found.step_left, left, found.late)
+
+    def _mirror(self) -> None:
+        if self.out is not None and self.out.isVisible() and self.show_page.isVisible():
+            state = self.out.view.state
+            said = show_words.state_words(state, self.conductor.running)
+            self.show_page.mirror.copy(self.out.view, said, live=state == LIVE)
+
+    def _take_session(self, session: Session) -> None:
+        """A new session has been made: the controls are its from now on."""
+        self._made = session
+        self.controls.set_session(session)
+        self.controls.choose_scene(session.scene.id)
+
+    def _show_session(self, session: Session) -> None:
+        for view in {self.show_page.view, *self.views}:
+            view.stages.set_section_mode(session.scene.section_shows)
+            view.set_session(session)
+
+    def _let_go(self) -> None:
+        for view in {self.show_page.view, *self.views}:
+            view.stage.let_go()
+
+    def show_page_called(self, name: str) -> None:
+        """Show one of the pages."""
+        self.pages.setCurrentWidget(self._named[name])
+        if name != EMERGENCY:
+            self.header.show_page(name)
+        self.page_changed.emit(name)
+
+    def tell(self, said: str) -> None:
+        """One line for the presenter; the audience never sees it where it has its own window."""
+        self.controls.tell(said)
+
+    def show_sheet(self, sheet: Sheet, digest: str) -> None:
+        """The sheet as it was saved just now; the show stays at its step."""
+        self.steps.set_sheet(sheet)
+        self.before.show_sheet(sheet)
+        self.conductor.reload(sheet, digest)
+
+    def show_venue(self, venue: Venue) -> None:
+        """The venue's own rules."""
+        self.venue = venue
+        self.before.show_venue(venue, _today())
+        self.emergency.show_lines(show_words.emergency_lines(venue))
+        self.refresh()
+
+    # Scenes without a sheet
+
+    def show_scene(self, name: str) -> None:
+        """Start another scene."""
+        if self.free:
+            self._jump(_place(self.conductor.sheet, name))
+        else:
+            self.conductor.visit(name)
+
+    def offer(self, scene: Scene) -> None:
+        """Offer one more scene to choose from."""
+        self._scenes[scene.id] = scene
+        known = sorted(self._scenes.values(), key=lambda found: found.title)
+        shown = self.session.scene.id if self.session is not None else ""
+        self.controls.set_scenes(known, shown)
+        if self.free:
+            self.conductor.reload(free_sheet(known), "")
+            self.steps.set_sheet(self.conductor.sheet)
+
+    def _scene_called(self, name: str) -> Scene:
+        if name not in self._scenes:
+            self._scenes[name] = catalogue.scene(name)
+        return self._scenes[name]
+
+    # Acts
+
+    def act(self, name: str) -> None:
+        """Do what a key, a button or the strip asks for."""
+        if self.strip.take(name):
+            return
+        if name in SESSION_ACTS:
+            if self.session is not None:
+                SESSION_ACTS[name](self.session)
+            return
+        word, _, number = name.partition(".")
+        acts = self._acts()
+        if name in acts:
+            acts[name]()
+        elif word in ("count", "less"):
+            self.conductor.vote(int(number) - 1, 1 if word == "count" else -1)
+        elif word == "favourite":
+            self.conductor.recall(int(number))
+        elif word == "store":
+            self.conductor.store(int(number))
+        elif word == "jump":
+            self._jump(int(number))
+        elif word == "contingency":
+            self._contingency(int(number))
+
+    def _acts(self) -> dict[str, Callable[[], object]]:
+        conductor = self.conductor
+        return {
+            "next": self._next,
+            "back": self._back,
+            "blank": lambda: conductor.take(walking.blank(conductor.running)),
+            "freeze": lambda: conductor.take(walking.freeze(conductor.running)),
+            "captions": lambda: conductor.take(walking.caption(conductor.running)),
+            "return": conductor.return_,
+            "catch_up": self._catch_up,
+            "contingency": self._ask_contingency,
+            "jump": self._ask_jump,
+            "emergency": self._toggle_emergency,
+            "section": self._switch_section,
+            "tint": self._tint,
+            "save": self.save,
+            "keys": self._list_keys,
+            "controls": self._hide_controls,
+            "full_screen": self._full_screen,
+        }
+
+    def _next(self) -> None:
+        self.show_page_called("show")
+        if not self.free:
+            self.conductor.next_()
+
+    def _back(self) -> None:
+        self.show_page_called("show")
+        if not self.free:
+            self.conductor.back()
+
+    def _jump(self, place: int) -> None:
+        self.show_page_called("show")
+        self.conductor.jump(place)
+
+    def _ask_jump(self) -> None:
+        steps = self.conductor.sheet.steps
+        self.strip.open(
+            [(f"jump.{place}", f"{place + 1}  {step.title}") for place, step in enumerate(steps)]
+        )
+
+    def _ask_contingency(self) -> None:
+        found = self.conductor.step.contingencies
+        if not found:
+            self.tell(words.text("contingency.none"))
+            return
+        self.strip.open([(f"contingency.{at}", one.when) for at, one in enumerate(found)])
+
+    def _contingency(self, at: int) -> None:
+        found = self.conductor.step.contingencies
+        if at < len(found):
+            self.conductor.fall_back(found[at])
+
+    def _catch_up(self) -> None:
+        line = clock.catch_up(self.conductor.running, self.conductor.sheet)
+        self.tell(line or words.text("catch_up.none"))
+
+    def _toggle_emergency(self) -> None:
+        self._emergency = not self._emergency
+        self.show_page_called(EMERGENCY if self._emergency else "show")
+        if self._emergency and self.session is not None:
+            self.session.pause()
+        self.refresh()
+
+    def cut(self, minutes: float) -> None:
+        """Leave out what does not fit into the time there is, from now."""
+        cut = self.conductor.cut_to(minutes * 60)
+        self.before.show_cut(self.conductor.sheet, cut)
+
+    def _rehearse(self, on: bool) -> None:
+        self.conductor.rehearse(on)
+
+    def _tapped(self) -> None:
+        if self.session is not None:
+            self.session.toggle()
+
+    def save(self) -> None:
+        """Save the picture shown, and say where."""
+        if self.session is not None and self.session.frame is not None:
+            folder = QStandardPaths.writableLocation(
+                QStandardPaths.StandardLocation.PicturesLocation
+            )
+            self.tell(save_picture(self.session.scene.id, self.session.frame, folder))
+
+    def recover(self, problem: str) -> None:
+        """After a fault: start the scene again and say so; the audience sees nothing of it."""
+        self.conductor.recover(problem)
+
+    def _section_mode(self, mode: str) -> None:
+        for view in {self.show_page.view, *self.views}:
+            view.stages.set_section_mode(mode)
+
+    def _choose_traces(self, traces: tuple[Reading, ...]) -> None:
+        for view in {self.show_page.view, *self.views}:
+            view.stages.choose_traces(traces)
+
+    def _switch_section(self) -> None:
+        mode = "stress" if self.stage.section.mode == "temperature" else "temperature"
+        self.controls.light.section.show_value(mode)
+        self._section_mode(mode)
+
+    def _tint(self) -> None:
+        if self.session is not None:
+            self.controls.light.controls["tint"].chosen.emit(
+                "tint", self.session.light.tint_plate_nm == 0
+            )
+
+    def _list_keys(self) -> None:
+        shown = self.controls.line.isVisible()
+        self.tell("" if shown else told_keys(self.remote.keymap))
+
+    def _hide_controls(self) -> None:
+        hidden = self.controls.isVisible()
+        self.controls.setVisible(not hidden)
+        self.header.setVisible(not hidden)
+
+    def _full_screen(self) -> None:
+        self.setWindowState(self.windowState() ^ Qt.WindowState.WindowFullScreen)
+
+    def _set_notes(self, notes: bool) -> None:
+        self._notes = notes
+        self._lay_out()
+
+    def _context(self) -> Context:
+        question = self.conductor.running.phase in VOTING and not self.free
+        return Context(question=question, strip=self.strip.is_open)
+
+    # Layout
+
+    def _lay_out(self) -> None:
+        two = self.out is not None
+        self.header.notes.setVisible(not two and not self.free)
+        self.show_page.set_mode(two=two, notes=(two or self._notes) and not self.free)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: D102
+        super().resizeEvent(event)
+        sizes = theme.Sizes.of(self.height())
+        if sizes != self._sizes:
+            self._sizes = sizes
+            self.setStyleSheet(theme.style_sheet(sizes))
+            for part in (
+                *(self.header, self.show_page, self.steps, self.before, self.between),
+                *(self.after, self.emergency, self.teach, self.controls, self.strip),
+            ):
+                part.set_sizes(sizes)
+            self._lay_out()
+        self._place_strip()
+
+    def _place_strip(self) -> None:
+        width = min(max(self.controls.width(), 340), self.width())
+        top = self.header.height() if self.header.isVisible() else 0
+        self.strip.setGeometry(self.width() - width, top, width, self.height() - top)
+
+    def closeEvent(self, event: QCloseEvent) -> None:  # noqa: D102
+        now = self.conductor.now()
+        if event.spontaneous() and self.conductor.running.on and now > self._closing + AGAIN_S:
+            # A stray Alt+F4 in front of 200 people ends nothing.
+            self._closing = now
+            self.tell(words.text("close.again", seconds=round(AGAIN_S)))
+            event.ignore()
+            return
+        self.end()
+        super().closeEvent(event)
+
+    def end(self) -> None:
+        """Stop timers and thread; may be called twice."""
+        if hasattr(self, "_ticking"):
+            self._ticking.stop()
+            self._mirroring.stop()
+            self.remote.uninstall()
+            self.strip.close_strip()
+        self.conductor.end()
+        self.worker.end()
+
+
+def _place(sheet: Sheet, scene: str) -> int:
+    return next((place for place, step in enumerate(sheet.steps) if step.scene == scene), 0)
+
+
+def _today() -> datetime.date:
+    return datetime.date.today()
