@@ -1,6 +1,9 @@
 """Tests run without a screen, and leave no thread behind."""
 
+import atexit
 import os
+import shutil
+import tempfile
 import threading
 
 import pytest
@@ -9,6 +12,10 @@ from hypothesis import settings
 from demo_app.base.process import one_thread_for_matrices
 
 one_thread_for_matrices()
+
+# What the person who runs the tests keeps must neither change them nor be changed.
+os.environ["LEHRLIGHT_HOME"] = tempfile.mkdtemp(prefix="lehrlight-tests-")
+atexit.register(shutil.rmtree, os.environ["LEHRLIGHT_HOME"], ignore_errors=True)
 
 # The same examples in every run.
 settings.register_profile("same", derandomize=True, deadline=None)

@@ -3,6 +3,7 @@
 import functools
 import itertools
 import math
+import re
 from pathlib import Path
 from typing import Any
 
@@ -10,6 +11,7 @@ import numpy as np
 
 from demo_app.base import locate
 from demo_app.base.errors import InputError
+from demo_app.base.places import data_place
 from demo_app.physics.material_fields import (
     CONDUCTIVITY_RANGE,
     CONDUCTIVITY_UNIT,
@@ -25,14 +27,25 @@ from demo_app.physics.materials import HeatCapacity, Material, Prony, Relaxation
 from demo_app.physics.relaxation import ANNEALING_VISCOSITY, STRAIN_VISCOSITY
 
 _KINDS = ("glass", "plastic")
+_NAME = re.compile(r"[a-z0-9]+(-[a-z0-9]+)*")
 _WEIGHT_TOLERANCE = 1e-3
 _CHECKED_AT = np.linspace(250.0, 1200.0, 39)
 
 
 @functools.cache
 def material_names() -> tuple[str, ...]:
+    """Names of all materials, the venue's own among them, sorted; read once a process."""
+    return tuple(sorted(_files()))
+
+
+def shipped_names() -> tuple[str, ...]:
     """Names of the materials that come with the app, sorted."""
     return tuple(sorted(path.stem for path in _folder().glob("*.toml")))
+
+
+def site_folder() -> Path:
+    """Folder of the venue's own materials, whether it is there or not."""
+    return data_place() / "materials"
 
 
 @functools.cache
@@ -44,7 +57,7 @@ def material(name: str) -> Material:
             place="material",
             remedy=f"write one of {', '.join(material_names())}",
         )
-    return load_material(_folder() / f"{name}.toml")
+    return _loaded(_files()[name])
 
 
 @functools.cache
@@ -96,6 +109,28 @@ def load_material(path: Path) -> Material:
 
 def _folder() -> Path:
     return locate.assets() / "materials"
+
+
+@functools.cache
+def _files() -> dict[str, Path]:
+    """Files by material.
+
+    Of the venue's own only those in order, under names of their own: a mistake in one must not
+    keep the app from starting, and ``lehrlight check`` names it.
+    """
+    own = {path.stem: path for path in site_folder().glob("*.toml") if _in_order(path)}
+    return own | {name: _folder() / f"{name}.toml" for name in shipped_names()}
+
+
+_loaded = functools.cache(load_material)
+
+
+def _in_order(path: Path) -> bool:
+    try:
+        _loaded(path)
+    except InputError:
+        return False
+    return _NAME.fullmatch(path.stem) is not None
 
 
 def _given(table: Table, key: str, field: Field) -> bool:
@@ -214,13 +249,13 @@ def _relaxation_like(table: Table, si: dict[str, float]) -> RelaxationLaw:
     """Spectra of another material, shifted to this one's strain and annealing points."""
     table.only("like", "expansion_liquid")
     name, _ = table.sourced("like")
-    known = tuple(n for n in material_names() if "like" not in _raw_relaxation(n))
+    known = tuple(n for n in shipped_names() if "like" not in _raw_relaxation(n))
     if name not in known:
         raise table.error(
             "like", f"no spectrum is called {name!r}", f"write one of {', '.join(known)}"
         )
     expansion_liquid = _number(table, "expansion_liquid", RELAXATION_VALUES["expansion_liquid"])
-    source = material(str(name)).relaxation
+    source = _loaded(_folder() / f"{name}.toml").relaxation
     shear_modulus = si["youngs_modulus"] / (2 * (1 + si["poisson_ratio"]))
     reference, activation = _shift_through(
         source.shear, shear_modulus, si["strain_point"], si["annealing_point"]

@@ -11,6 +11,7 @@ from demo_app import __version__
 from demo_app.base.errors import InputError
 from demo_app.content.readings import check_names
 from demo_app.content.sweep import Vary, parse_vary
+from demo_app.physics.material_files import material, material_names
 from demo_app.scenes.catalogue import scene
 from demo_app.scenes.scene import Scene
 from demo_app.scenes.settings import settings_of
@@ -63,8 +64,9 @@ class MapPlan:
         return {**dict(self.values), **varied}
 
     def fingerprint(self) -> str:
-        """Short text that differs for any other plan or version of the app."""
-        record = json.dumps([__version__, dataclasses.asdict(self)], sort_keys=True)
+        """Short text that differs for any other plan, version of the app, or glass of a name."""
+        glasses = [repr(material(v)) for _, v in self.values if v in material_names()]
+        record = json.dumps([__version__, dataclasses.asdict(self), glasses], sort_keys=True)
         return hashlib.sha256(record.encode()).hexdigest()[:16]
 
 
