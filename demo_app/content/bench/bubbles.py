@@ -23,6 +23,7 @@ from demo_app.content.bench.answer import (
 from demo_app.content.bench.bubble_run import Borne, Sizes, borne, cooled_flask
 from demo_app.content.bench.bubble_words import TEXTS
 from demo_app.content.bench.inputs import check_seed, check_spread, runs, seed, tolerance
+from demo_app.content.bench.matters import ranked
 from demo_app.content.bench.sampling import drawn, within
 from demo_app.content.bench.words import CAUTIONS, limits_of
 from demo_app.physics.annealing_search import worked_at
@@ -148,7 +149,8 @@ def full(question: BubblesQuestion, progress: Progress, cancelled: Cancelled) ->
         model, spread, seed=int(question.seed), most=int(question.runs),
         progress=progress, cancelled=cancelled,
     ):  # fmt: skip
-        yield _answer(question, found, len(found))
+        answer = _answer(question, found.results, len(found.results))
+        yield ranked(answer, found, [one.base_inside for one in found.results])
 
 
 def counts(odds: Sequence[float], batch: int, *, alike: bool) -> Array:

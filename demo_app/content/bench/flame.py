@@ -22,6 +22,7 @@ from demo_app.content.bench.answer import (
 from demo_app.content.bench.flame_run import FINE, QUICK, Burn, Course, Fate, Pace, course, fate
 from demo_app.content.bench.flame_words import TEXTS
 from demo_app.content.bench.inputs import check_seed, check_spread, runs, seed, tolerance
+from demo_app.content.bench.matters import ranked
 from demo_app.content.bench.sampling import about, drawn, within
 from demo_app.content.bench.words import CAUTIONS, limits_of
 from demo_app.physics.material_files import glasses, material
@@ -144,7 +145,9 @@ def full(question: FlameQuestion, progress: Progress, cancelled: Cancelled) -> I
         progress=progress,
         cancelled=cancelled,
     ):
-        yield _answer(question, found, len(found))
+        answer = _answer(question, found.results, len(found.results))
+        best = [float(ticks[int(one.drop.argmax())]) for one in found.results]
+        yield ranked(answer, found, best)
 
 
 def _answer(question: FlameQuestion, fates: Sequence[Fate], count: int) -> Answer:

@@ -20,6 +20,7 @@ from demo_app.content.bench.answer import (
 )
 from demo_app.content.bench.door import Door, Fired, celsius, clock, fired
 from demo_app.content.bench.inputs import check_seed, check_spread, runs, seed, tolerance
+from demo_app.content.bench.matters import ranked
 from demo_app.content.bench.oven_words import TEXTS, say
 from demo_app.content.bench.sampling import about, drawn, within
 from demo_app.content.bench.words import CAUTIONS, limits_of
@@ -177,7 +178,8 @@ def full(question: OvenQuestion, progress: Progress, cancelled: Cancelled) -> It
         model, spread, seed=int(question.seed), most=int(question.runs),
         progress=progress, cancelled=cancelled,
     ):  # fmt: skip
-        yield _answer(question, found, len(found))
+        answer = _answer(question, found.results, len(found.results))
+        yield ranked(answer, found, [(two or one).birefringence for one, two in found.results])
 
 
 def _answer(question: OvenQuestion, pairs: Sequence[Pair], count: int) -> Answer:

@@ -14,7 +14,7 @@ from demo_app.content.bench.raster import (
     key_picture,
     strip_picture,
 )
-from demo_app.content.bench.words import COMMON, inputs_of, rounded, rows_of, state_of
+from demo_app.content.bench.words import inputs_of, rounded, rows_of, state_of, texts_of
 from demo_app.content.readings import in_words
 from demo_app.scenes.scene import Chart
 
@@ -51,7 +51,7 @@ def report(page: Page, answer: Answer, day: datetime.date | None = None) -> Repo
     day : datetime.date, optional
         Default: today.
     """
-    texts = {**COMMON, **page.texts}
+    texts = texts_of(page)
     images: dict[str, Pixels] = {}
     told = day or datetime.date.today()
     title = f"Prep bench: {page.title}"

@@ -1,17 +1,38 @@
 """Runs at quasi-random points of stated tolerances, whatever a run returns."""
 
 from collections.abc import Callable, Iterator, Mapping, Sequence
-from typing import TypeVar
+from dataclasses import dataclass
+from typing import Generic, TypeVar
 
 import numpy as np
 from scipy.stats import qmc
 
 from demo_app.base.errors import InputError
-from demo_app.content.bench.answer import Cancelled, Progress
+from demo_app.content.bench.answer import Array, Cancelled, Progress
 from demo_app.content.spread.tolerance import Tolerance, between, point
 
 R = TypeVar("R")
+R_co = TypeVar("R_co", covariant=True)
 FIRST = 8
+
+
+@dataclass(frozen=True, eq=False)
+class Drawn(Generic[R_co]):
+    """Runs so far.
+
+    Parameters
+    ----------
+    names : tuple of str
+        What spreads.
+    points : numpy.ndarray
+        Shape (runs, names): its values.
+    results : tuple
+        One a run.
+    """
+
+    names: tuple[str, ...]
+    points: Array
+    results: tuple[R_co, ...]
 
 
 def within(name: str, percent: float) -> tuple[Tolerance, ...]:
@@ -32,7 +53,7 @@ def drawn(
     most: int,
     progress: Progress,
     cancelled: Cancelled,
-) -> Iterator[tuple[R, ...]]:
+) -> Iterator[Drawn[R]]:
     """Results of 8 runs, of 16, and so on up to `most` (a power of two).
 
     Parameters
@@ -53,15 +74,19 @@ def drawn(
         If not one of the first points can be.
     """
     sampler = qmc.Sobol(len(tolerances), scramble=True, rng=np.random.default_rng(seed))
+    names = tuple(one.name for one in tolerances)
     found: list[R] = []
+    points: list[list[float]] = []
     done, due = 0, FIRST
     refused: InputError | None = None
     while done < most:
         for shares in sampler.random(due - done):
             if cancelled():
                 return
+            at = point(tolerances, shares)
             try:
-                found.append(model(point(tolerances, shares)))
+                found.append(model(at))
+                points.append([at[name] for name in names])
             except InputError as error:
                 refused = error
             done += 1
@@ -69,4 +94,4 @@ def drawn(
         if not found and refused is not None:
             raise refused
         due = 2 * done
-        yield tuple(found)
+        yield Drawn(names, np.array(points), tuple(found))

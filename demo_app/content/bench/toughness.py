@@ -19,6 +19,7 @@ from demo_app.content.bench.answer import (
     ranged,
 )
 from demo_app.content.bench.inputs import check_seed, check_spread, runs, seed, tolerance
+from demo_app.content.bench.matters import ranked
 from demo_app.content.bench.sampling import about, drawn, within
 from demo_app.content.bench.toughness_words import TEXTS, say
 from demo_app.content.bench.words import CAUTIONS, limits_of
@@ -226,7 +227,8 @@ def full(question: ToughnessQuestion, progress: Progress, cancelled: Cancelled) 
         model, spread, seed=int(question.seed), most=int(question.runs),
         progress=progress, cancelled=cancelled,
     ):  # fmt: skip
-        yield _answer(question, found, len(found))
+        answer = _answer(question, found.results, len(found.results))
+        yield ranked(answer, found, [one.surface for one in found.results])
 
 
 def _answer(question: ToughnessQuestion, plates: Sequence[Tough], count: int) -> Answer:

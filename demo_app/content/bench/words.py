@@ -8,6 +8,7 @@ import numpy as np
 
 from demo_app import __version__
 from demo_app.content.bench.answer import Answer, Figure, Page, Table
+from demo_app.content.bench.matters import TEXTS as MATTERS
 from demo_app.content.readings import in_words
 from demo_app.scenes.scene import Message
 from demo_app.scenes.settings import settings_of
@@ -26,6 +27,11 @@ COMMON = {
     "probability": "probability",
 }
 CAUTIONS = (Message("caution_show"), Message("caution_venue"))
+
+
+def texts_of(page: Page) -> dict[str, str]:
+    """All texts that an answer of `page` may name."""
+    return {**COMMON, **MATTERS, **page.texts}
 
 
 def limits_of(glass: str, *ids: str, ranges: str = "limit_range") -> tuple[Message, ...]:
@@ -72,7 +78,7 @@ def cell(value: float | str | None, unit: str, texts: Mapping[str, str]) -> str:
 
 def as_words(page: Page, answer: Answer) -> str:
     """An answer for a terminal."""
-    texts = {**COMMON, **page.texts}
+    texts = texts_of(page)
     lines = [f"{page.title}. {state_of(answer)}", ""]
     lines += _columns((texts[one.id], span(one)) for one in answer.figures)
     lines += ["", *(one.words(texts) for one in answer.sentences)]
@@ -112,7 +118,7 @@ def inputs_of(question: Any) -> list[tuple[str, str]]:
 
 def as_record(page: Page, answer: Answer) -> dict[str, Any]:
     """An answer ready for strict JSON."""
-    texts = {**COMMON, **page.texts}
+    texts = texts_of(page)
 
     def said(messages: Iterable[Message]) -> list[dict[str, Any]]:
         return [

@@ -9,11 +9,12 @@ import numpy as np
 import pytest
 
 from demo_app import __version__
-from demo_app.content.bench import sampling
+from demo_app.content.bench import flame, sampling
 from demo_app.content.bench.answer import never, quiet
 from demo_app.content.bench.catalogue import IDS, page, pages
+from demo_app.content.bench.flame_run import QUICK
 from demo_app.content.bench.report import report
-from demo_app.content.bench.words import COMMON, as_record, as_words, inputs_of
+from demo_app.content.bench.words import as_record, as_words, inputs_of, texts_of
 from demo_app.content.readings import as_json
 from demo_app.scenes.settings import settings_of
 
@@ -55,7 +56,7 @@ def test_the_cautions_and_limits_are_there(first):
 
 def test_every_word_has_its_text(first):
     asked, answer = first
-    texts = {**COMMON, **asked.texts}
+    texts = texts_of(asked)
     ids = [one.id for one in answer.figures]
     ids += [table.id for table in answer.tables]
     ids += [column.id for table in answer.tables for column in table.columns]
@@ -98,7 +99,7 @@ def test_the_printed_page_holds_inputs_figures_limits_seed_and_caution(first):
         assert label in text
         assert value in text
     for one in (*answer.limits, *answer.cautions, *answer.sentences):
-        assert one.words({**COMMON, **asked.texts}) in text
+        assert one.words(texts_of(asked)) in text
     assert f"Lehrlight {__version__}, 2031-05-04" in text
     assert ("no seed" in text) == (answer.seed is None)
     named = set(re.findall(r"src='([^']+)'", made.html))
@@ -111,8 +112,8 @@ def test_the_printed_page_holds_inputs_figures_limits_seed_and_caution(first):
 
 @pytest.mark.parametrize("id", SPREADING)
 def test_the_same_seed_gives_the_same_answer_and_another_another(id, monkeypatch):
-    count = 1 if id == "flame" else 2  # A bottle over the burner takes a second.
-    one, again = (some(id, monkeypatch, count) for _ in range(2))
+    monkeypatch.setattr(flame, "FINE", QUICK)
+    one, again = (some(id, monkeypatch) for _ in range(2))
     assert as_json(as_record(page(id), one)) == as_json(as_record(page(id), again))
     asked = page(id)
     other = next(asked.full(asked.question(seed=2.0), quiet, never))
@@ -130,6 +131,18 @@ def test_progress_is_told_and_cancelling_ends_the_answers(monkeypatch):
     assert [one.runs for one in found] == [2, 4]
     assert not found[-1].done
     assert told == [(k, 16) for k in range(1, 6)]
+
+
+@pytest.mark.parametrize("id", ["oven", "toughness"])
+def test_what_matters_most_is_told_in_words_and_a_table(id, monkeypatch):
+    answer = some(id, monkeypatch, 8)
+    texts = texts_of(page(id))
+    table = answer.tables[-1]
+    assert table.id == "matters"
+    assert all(row[0] in texts for row in table.rows)
+    assert sum(row[1] for row in table.rows) == pytest.approx(100)
+    assert all(f"most_{row[0][3:]}" in texts for row in table.rows[:-1])
+    assert as_words(page(id), answer)
 
 
 def test_answers_double_their_runs_until_the_last(monkeypatch):

@@ -73,7 +73,7 @@ def test_a_deeper_score_opens_the_window_earlier_and_more_glass_later():
 
 def test_borosilicate_needs_far_more_heat():
     found = {
-        glass: first(FlameQuestion(glass=glass, longest_s=120.0)).figure("best_s").middle
+        glass: first(FlameQuestion(glass=glass, longest_s=60.0)).figure("best_s").middle
         for glass in ("soda-lime", "borosilicate")
     }
     assert found["borosilicate"] > 1.5 * found["soda-lime"]
@@ -91,6 +91,7 @@ def asked(**values):
 
 def test_bottles_that_differ_widen_the_range(monkeypatch):
     monkeypatch.setattr(sampling, "FIRST", 2)
+    monkeypatch.setattr(flame, "FINE", QUICK)
     found = {
         tol: next(
             full(FlameQuestion(flame_tol_pct=tol, wall_tol_pct=0.0, aim_mm=0.0), quiet, never)
