@@ -43,6 +43,14 @@ ENTRIES = (
 """Acts of the strip after "Close this strip"; the last is one press of Back away. None ends a
 show."""
 SECONDS = 20.0
+# The palette's roles, so that it follows a look of high contrast. Every entry has a frame, seen on
+# one, so that no word moves.
+STYLE = """
+    QFrame#strip { background: palette(window); border: 2px solid palette(placeholder-text);
+        border-radius: 10px; }
+    QPushButton#entry { border: 3px solid palette(button); padding: 0; }
+    QPushButton#entry[here="true"] { border-color: palette(bright-text); }
+"""
 HERE = "▶"
 SIGN_PX = 24
 
@@ -64,6 +72,7 @@ class ActionStrip(QFrame):
     def __init__(self, parent: QWidget | None = None, *, seconds: float = SECONDS) -> None:
         super().__init__(parent)
         self.setObjectName("strip")
+        self.setStyleSheet(STYLE)
         self.setAccessibleName(words.text("actions.title"))
         self._title = QLabel(words.text("actions.title"), self)
         self._title.setObjectName("title")
@@ -116,17 +125,12 @@ class ActionStrip(QFrame):
         self._how.setText(words.text("actions.walk", **names))
 
     def set_sizes(self, sizes: theme.Sizes) -> None:
-        """Spacing and the frame of the current entry."""
+        """Spacing, and room for words of another size."""
         self._box.setContentsMargins(sizes.gap, sizes.gap, sizes.gap, sizes.gap)
         self._box.setSpacing(sizes.gap)
         self._list.setSpacing(max(sizes.gap // 2, 4))
-        # The frame is there for all and seen on one, so that no word moves.
-        self.setStyleSheet(
-            f"QFrame#strip {{ background: {theme.PANEL}; border: 2px solid {theme.EDGE};"
-            " border-radius: 10px; }"
-            f"QPushButton#entry {{ border: 3px solid {theme.RAISED}; padding: 0; }}"
-            f'QPushButton#entry[here="true"] {{ border-color: {theme.ALERT}; }}'
-        )
+        for button in self.buttons:
+            button.fit()
 
     def open(self, entries: Sequence[tuple[str, str]] | None = None) -> None:
         """Open at "Close this strip".
@@ -139,6 +143,8 @@ class ActionStrip(QFrame):
         self._fill(_usual() if entries is None else entries)
         self.place = 0
         self.show()
+        for button in self.buttons:
+            button.fit()
         self.raise_()
         self._show_place()
 
@@ -259,8 +265,11 @@ class _Entry(QPushButton):
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
-        # A button asks for one line's height whatever its layout holds.
-        inside = self._box.totalHeightForWidth(event.size().width())
+        self.fit()
+
+    def fit(self) -> None:
+        """Be as high as the words need; a button by itself asks for one line's height."""
+        inside = self._box.totalHeightForWidth(self.width())
         self.setFixedHeight(max(inside, theme.TOUCH_PX + 6))
 
     def focusInEvent(self, event: QFocusEvent) -> None:

@@ -224,7 +224,7 @@ class _Row(QWidget):
     def show_keys(self, told: str) -> None:
         """Show the keys; an act without any says so."""
         self.keys.setText(told or words.text("teach.none"))
-        self.keys.setStyleSheet("" if told else f"color: {theme.ALERT};")
+        self.keys.setStyleSheet("" if told else "color: palette(bright-text);")
         self.clear.setEnabled(bool(told))
 
 
