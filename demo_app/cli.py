@@ -97,8 +97,19 @@ def _parser() -> argparse.ArgumentParser:
         made.set_defaults(act=act)
         return made
 
-    present = command("present", _present, "open a scene's window")
-    present.add_argument("scene", metavar="SCENE", nargs="?", help="default: the first scene")
+    present = command("present", _present, "the live show, with a cue sheet or scene by scene")
+    present.add_argument(
+        "what", metavar="SHOW", nargs="?", help="a cue sheet's file or name, or a scene's"
+    )
+    present.add_argument(
+        "--minutes", metavar="MIN", help="time there is: steps that may go are left out"
+    )
+    present.add_argument(
+        "--rehearse", action="store_true", help="time each step, and propose what to leave out"
+    )
+    present.add_argument(
+        "--go-on", action="store_true", help="go on with a show that was interrupted, unasked"
+    )
 
     scenes = command("scenes", _scenes, "list scenes with their settings and readings")
     scenes.add_argument("--json", action="store_true", help="for programs")
@@ -230,19 +241,32 @@ def _start(words: argparse.Namespace) -> int:
 
 
 def _present(words: argparse.Namespace) -> int:
-    from demo_app.scenes.catalogue import scene
+    from demo_app.content.cues.load import load
+    from demo_app.content.cues.named import sheet_called
+    from demo_app.content.words import parse_number
 
-    name = scene(words.scene).id if words.scene else None
+    minutes = None
+    if words.minutes is not None:
+        minutes = parse_number(words.minutes, place="--minutes", low=1, high=180, unit="min")
+    path = sheet_called(words.what) if words.what else None
+    if path is not None:
+        load(path)
     if not _has_screen():
         raise InputError(
             "no screen was found",
             place="present",
             remedy="'lehrlight picture SCENE --out FILE.png' needs none",
         )
-    return _window("demo_app.shells.present", name)
+    return _window(
+        "demo_app.shells.present",
+        words.what,
+        minutes=minutes,
+        rehearsal=words.rehearse,
+        go_on=words.go_on,
+    )
 
 
-def _window(module: str, *words: str | None) -> int:
+def _window(module: str, *words: str | None, **more: Any) -> int:
     import importlib
 
     from demo_app.base.process import hold_collector
@@ -256,7 +280,7 @@ def _window(module: str, *words: str | None) -> int:
         raise InputError(
             str(error), place="window", remedy="install the system packages that the README names"
         ) from None
-    return int(run(*words, sys.argv[:1]))
+    return int(run(*words, sys.argv[:1], **more))
 
 
 def _scenes(words: argparse.Namespace) -> int:

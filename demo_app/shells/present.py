@@ -15,13 +15,14 @@ from PySide6.QtWidgets import QApplication
 from demo_app.base.errors import InputError
 from demo_app.base.places import data_folder
 from demo_app.base.process import release_collector
+from demo_app.content.cues.named import sheet_called
 from demo_app.content.journal.store import open_journal
 from demo_app.scenes import catalogue
 from demo_app.shells.audience import AudienceWindow
 from demo_app.shells.presenting.choosing import ChooseWindow, Show, shows
 from demo_app.shells.presenting.diary import Diary
 from demo_app.shells.presenting.keeping import Keeping
-from demo_app.shells.presenting.opening import Opening, gone_on, opened_sheet, sheet_called
+from demo_app.shells.presenting.opening import Opening, gone_on, opened_sheet
 from demo_app.shells.presenting.window import PresentWindow
 from demo_app.ui import application, keymap_file, saved, words
 from demo_app.ui.awake import Awake

@@ -1,16 +1,14 @@
-"""What the words after ``lehrlight present`` mean: a scene, a sheet, or nothing yet."""
+"""What a presenter's window begins with: a scene, a sheet, or a show that was interrupted."""
 
 from dataclasses import dataclass
 from pathlib import Path
 
-from demo_app.base.errors import InputError
-from demo_app.content.cues.load import load, own_sheets
+from demo_app.content.cues.load import load
 from demo_app.content.cues.records import Sheet
 from demo_app.content.running import walking
 from demo_app.content.running.records import Running
 from demo_app.content.running.reloading import reload
 from demo_app.content.running.saving import digest_of
-from demo_app.scenes import catalogue
 from demo_app.ui.saved import Saved
 
 
@@ -33,29 +31,6 @@ class Opening:
     sheet: Sheet | None = None
     running: Running | None = None
     saved: Saved | None = None
-
-
-def sheet_called(what: str) -> Path | None:
-    """File of the sheet that `what` names: a path, or the name of one that comes with the app.
-
-    Raises
-    ------
-    InputError
-        If it is neither that nor a scene.
-    """
-    if what in catalogue.ids():
-        return None
-    named = {path.stem: path for path in own_sheets()}
-    if what in named:
-        return named[what]
-    path = Path(what)
-    if path.suffix == ".toml" or path.exists():
-        return path
-    raise InputError(
-        f"'{what}' is no scene and no cue sheet",
-        place="present",
-        remedy=f"write one of {', '.join((*catalogue.ids(), *named))} or a file that ends in .toml",
-    )
 
 
 def opened_sheet(path: Path, *, rehearsal: bool = False) -> Opening:
