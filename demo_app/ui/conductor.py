@@ -151,6 +151,16 @@ class Conductor(QObject):
         self._take(replace(walking.cut(running, self.sheet, found.kept), ends=ends))
         return found
 
+    def fit(self) -> None:
+        """Leave out what no longer fits into the time left."""
+        cut = clock.in_time(self.running, self.sheet, self.now())
+        self._take(walking.cut(self.running, self.sheet, cut.kept))
+
+    def take_all(self) -> None:
+        """Show every step again."""
+        every = [step.id for step in self.sheet.steps]
+        self._take(walking.cut(self.running, self.sheet, every))
+
     def start_over(self) -> None:
         """After a show: its first step, nothing counted, everything shown."""
         self.outcome = self._before = None

@@ -25,6 +25,7 @@ from demo_app.ui.pages.after import AfterPage
 from demo_app.ui.pages.before import BeforePage
 from demo_app.ui.pages.between import BetweenPage
 from demo_app.ui.pages.emergency import EmergencyPage
+from demo_app.ui.pages.steps import StepsPage
 from demo_app.ui.playing import Session
 from demo_app.ui.remote import Remote
 from demo_app.ui.saving import save_picture
@@ -32,7 +33,6 @@ from demo_app.ui.session_acts import SESSION_ACTS
 from demo_app.ui.show_header import ShowHeader
 from demo_app.ui.show_page import ShowPage
 from demo_app.ui.stage_view import StageView
-from demo_app.ui.step_list import StepList
 from demo_app.ui.teach_page import TeachPage
 from demo_app.ui.worker import Worker
 
@@ -131,7 +131,7 @@ class PresentWindow(QWidget):
         self.remote = Remote(keymap, self._context, self)
         self.header = ShowHeader(self)
         self.header.set_free(self.free)
-        self.show_page, self.steps = ShowPage(self), StepList(self)
+        self.show_page, self.steps = ShowPage(self), StepsPage(self)
         self.before, self.between, self.after = BeforePage(), BetweenPage(), AfterPage()
         self.emergency = EmergencyPage()
         self.teach = TeachPage(self.remote)
@@ -158,7 +158,7 @@ class PresentWindow(QWidget):
         box.setSpacing(0)
         box.addWidget(self.header)
         box.addLayout(body, 1)
-        self.steps.set_sheet(self.conductor.sheet)
+        self.steps.list.set_sheet(self.conductor.sheet)
         self.before.show_sheet(self.conductor.sheet)
         self.controls.set_scenes(self._scenes.values(), self.conductor.step.scene)
         self._ticking = QTimer(self)
@@ -184,7 +184,10 @@ class PresentWindow(QWidget):
         self.header.acted.connect(self.act)
         self.header.page_chosen.connect(self.show_page_called)
         self.header.notes_wanted.connect(self._set_notes)
-        self.steps.chosen.connect(self._jump)
+        self.steps.list.chosen.connect(self._jump)
+        self.steps.fit_asked.connect(conductor.fit)
+        self.steps.whole_asked.connect(conductor.take_all)
+        self.steps.save_asked.connect(self.step_saved)
         self.show_page.hands.counted.connect(conductor.vote)
         self.show_page.view.stages.tapped.connect(self._tapped)
         self.show_page.view.changed.connect(self._mirror)
@@ -247,7 +250,9 @@ class PresentWindow(QWidget):
         self.show_page.show_hands(question, counts_of(running, sheet))
         self.header.show_next(show_words.next_words(running, sheet))
         self.header.show_states(blank=running.blank, frozen=running.frozen, astray=conductor.astray)
-        self.steps.show_run(sheet, running.place, running.kept, running.spent)
+        self.steps.list.show_run(sheet, running.place, running.kept, running.spent)
+        rehearsed = clock.rehearsed(running, sheet, conductor.now()) if running.rehearsal else None
+        self.steps.show_proposal(sheet, rehearsed)
         self._tick()
 
     def _tick(self) -> None:
@@ -296,7 +301,7 @@ class PresentWindow(QWidget):
 
     def show_sheet(self, sheet: Sheet, digest: str) -> None:
         """The sheet as it was saved just now; the show stays at its step."""
-        self.steps.set_sheet(sheet)
+        self.steps.list.set_sheet(sheet)
         self.before.show_sheet(sheet)
         self.conductor.reload(sheet, digest)
 
@@ -324,7 +329,7 @@ class PresentWindow(QWidget):
         self.controls.set_scenes(known, shown)
         if self.free:
             self.conductor.reload(free_sheet(known), "")
-            self.steps.set_sheet(self.conductor.sheet)
+            self.steps.list.set_sheet(self.conductor.sheet)
 
     def _scene_called(self, name: str) -> Scene:
         if name not in self._scenes:
