@@ -430,3 +430,27 @@ def test_a_worker_states_what_a_scene_states():
     assert one.index == 5
     assert isinstance(one.values[0], float)
     assert isinstance(one.values[1], bool)
+
+
+@pytest.mark.parametrize(
+    ("words", "said"),
+    [
+        (["--workers", "0"], "--workers: '0' cannot be used; write a whole number 1 to 256"),
+        (["--workers", "two"], "--workers: 'two' cannot be used"),
+        (["--reading", "pull"], "no reading called 'pull'"),
+        (["--vary", "crack_mm=0.1:1:3"], "3 settings vary"),
+        (["--set", "load=3"], "load is also set by --set"),
+        (["--device", "no-such"], "no device is called 'no-such'"),
+    ],
+)
+def test_the_command_refuses_in_one_line(words, said, tmp_path, capsys):
+    assert main([*WORDS, "--out", str(tmp_path / "map.csv"), *words]) == 2
+    line = capsys.readouterr().err
+    assert said in line
+    assert line.count("\n") == 1
+    assert not list(tmp_path.iterdir())
+
+
+def test_the_command_wants_a_place_for_its_table(tmp_path, capsys):
+    assert main([*WORDS, "--out", str(tmp_path / "none" / "map.csv")]) == 2
+    assert "its folder is missing" in capsys.readouterr().err
