@@ -1,7 +1,7 @@
 """Every reading of the scene, in words and with its unit."""
 
 from PySide6.QtCore import QElapsedTimer, Qt
-from PySide6.QtWidgets import QGridLayout, QLabel, QWidget
+from PySide6.QtWidgets import QGridLayout, QLabel, QVBoxLayout, QWidget
 
 from demo_app.ui import words
 from demo_app.ui.playing import Session
@@ -16,8 +16,14 @@ class NumbersPage(QWidget):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._session: Session | None = None
-        self._grid = QGridLayout(self)
-        self._grid.setContentsMargins(0, 0, 0, 0)
+        self.words = QLabel(self)
+        self.words.setWordWrap(True)
+        self.words.setObjectName("quiet")
+        self._grid = QGridLayout()
+        box = QVBoxLayout(self)
+        box.setContentsMargins(0, 0, 0, 0)
+        box.addWidget(self.words)
+        box.addLayout(self._grid)
         self._grid.setColumnStretch(0, 1)
         self._grid.setVerticalSpacing(10)
         self.values: dict[str, QLabel] = {}
@@ -32,6 +38,7 @@ class NumbersPage(QWidget):
                 old.deleteLater()
         self._session = session
         self.values = {}
+        self.words.clear()
         for row, spec in enumerate(session.scene.readings):
             label, value = QLabel(spec.label, self), QLabel(words.text("none"), self)
             label.setWordWrap(True)
@@ -43,6 +50,11 @@ class NumbersPage(QWidget):
             value.setAccessibleName(spec.label)
             self.values[spec.name] = value
         session.framed.connect(self.show_frame)
+
+    def show_words(self, said: str) -> None:
+        """What is seen, to be read out."""
+        self.words.setText(said)
+        self.words.setAccessibleName(said)
 
     def show_frame(self, frame: Frame) -> None:
         """Write the readings of a picture, some eight times a second while playing."""

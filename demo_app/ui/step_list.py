@@ -53,6 +53,7 @@ class StepList(QScrollArea):
         for place in range(len(sheet.steps)):
             made = QPushButton()
             made.setObjectName("step")
+            made.setStyleSheet("text-align: left;")
             made.setCheckable(True)
             made.setFocusPolicy(Qt.FocusPolicy.TabFocus)
             made.clicked.connect(partial(self._choose, place))

@@ -2,6 +2,7 @@
 
 import datetime
 from collections.abc import Callable, Sequence
+from typing import Any
 
 from PySide6.QtCore import QSize, QStandardPaths, Qt, QTimer, Signal
 from PySide6.QtGui import QCloseEvent, QResizeEvent
@@ -18,6 +19,7 @@ from demo_app.shells.audience import AudienceWindow
 from demo_app.ui import show_words, theme, words
 from demo_app.ui.action_strip import ActionStrip
 from demo_app.ui.audience_view import LIVE, AudienceView
+from demo_app.ui.captioning import Captioning
 from demo_app.ui.conductor import Conductor
 from demo_app.ui.controls import Controls
 from demo_app.ui.keymap import Context, Keymap, told_keys
@@ -28,6 +30,7 @@ from demo_app.ui.pages.emergency import EmergencyPage
 from demo_app.ui.pages.steps import StepsPage
 from demo_app.ui.playing import Session
 from demo_app.ui.remote import Remote
+from demo_app.ui.request import Frame
 from demo_app.ui.saving import save_picture
 from demo_app.ui.session_acts import SESSION_ACTS
 from demo_app.ui.show_header import ShowHeader
@@ -101,6 +104,7 @@ class PresentWindow(QWidget):
         )
         # The worker begins with the model while the widgets are being made.
         self._made: Session | None = None
+        self.second_language: Any = None
         self._notes = False
         self._emergency = False
         self._closing = -AGAIN_S
@@ -167,8 +171,10 @@ class PresentWindow(QWidget):
         self._mirroring = QTimer(self)
         self._mirroring.setInterval(MIRROR_MS)
         self._mirroring.timeout.connect(self._mirror)
+        self.captioning = Captioning(lambda: self.session, self._listened_to, self)
         self._connect()
         self.strip.set_keymap(keymap)
+        self.show_venue(Venue(""))
         self.remote.install()
         self._ticking.start()
 
@@ -194,6 +200,7 @@ class PresentWindow(QWidget):
         self.before.minutes_chosen.connect(self.cut)
         self.before.rehearsal_chosen.connect(self._rehearse)
         self.teach.changed.connect(self.strip.set_keymap)
+        self.captioning.said.connect(self._describe)
         self.controls.save_asked.connect(self.save)
         self.controls.scene_chosen.connect(self.show_scene)
         self.controls.light.mode_chosen.connect(self._section_mode)
@@ -243,6 +250,7 @@ class PresentWindow(QWidget):
         for view in self.views:
             view.show_question(poll)
             view.show_card(card)
+            view.set_caption_languages(self._languages() if running.captions else 0)
             view.set_frozen(running.frozen)
             view.set_blank(running.blank)
         question = conductor.question if running.phase in VOTING else None
@@ -266,6 +274,27 @@ class PresentWindow(QWidget):
         found = clock.clock(running, sheet, now)
         left = found.left if found.left is not None else 60 * sheet.minutes
         self.header.clock.show_times(wall, found.step_left, left, found.late)
+
+    def _listened_to(self) -> bool:
+        """Whether anybody reads what is seen."""
+        return self.conductor.running.captions or self.controls.numbers.isVisible()
+
+    def _languages(self) -> int:
+        return 1 if self.second_language is None else 2
+
+    def _describe(self, said: str, frame: Frame) -> None:
+        """What is seen, in words: for the presenter to read out, and as captions."""
+        self.controls.numbers.show_words(said)
+        if not self.conductor.running.captions or self.session is None:
+            return
+        written = self.conductor.step.captions
+        lines = [written.get(self.conductor.sheet.language, said)]
+        second = self.second_language
+        if second is not None:
+            told = second.sentence(self.session.scene, frame.message)
+            lines.append(written.get(second.code, told))
+        for view in self.views:
+            view.set_captions(lines)
 
     def _mirror(self) -> None:
         if self.out is not None and self.out.isVisible() and self.show_page.isVisible():
@@ -340,6 +369,7 @@ class PresentWindow(QWidget):
 
     def act(self, name: str) -> None:
         """Do what a key, a button or the strip asks for."""
+        self._place_strip()
         if self.strip.take(name):
             return
         if name in SESSION_ACTS:
@@ -529,6 +559,7 @@ class PresentWindow(QWidget):
         """Stop timers and thread; may be called twice."""
         if hasattr(self, "_ticking"):
             self._ticking.stop()
+            self.captioning.stop()
             self._mirroring.stop()
             self.remote.uninstall()
             self.strip.close_strip()

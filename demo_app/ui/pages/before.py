@@ -63,10 +63,9 @@ class BeforePage(Page):
         }
         self.form = VenueForm(self)
         row = QHBoxLayout()
-        row.addWidget(self.rehearsal)
         row.addWidget(self.card)
         row.addStretch(1)
-        for widget in (self.title, self.minutes, self.cut):
+        for widget in (self.title, self.minutes, self.cut, self.rehearsal):
             self.box.addWidget(widget)
         self.box.addLayout(row)
         for listed in self.lists.values():
