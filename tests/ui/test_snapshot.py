@@ -5,7 +5,7 @@ import math
 from dataclasses import replace
 
 import pytest
-from hypothesis import given, settings
+from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
 from demo_app.base.errors import InputError
@@ -60,7 +60,7 @@ def signed(value):
     return repr(value)
 
 
-@settings(max_examples=40)
+@settings(max_examples=40, suppress_health_check=[HealthCheck.too_slow])
 @given(SNAPSHOTS)
 def test_every_bit_comes_back(snapshot):
     again = from_json(as_json(snapshot))
