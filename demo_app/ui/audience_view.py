@@ -15,11 +15,34 @@ from demo_app.ui.question_view import Poll, QuestionView
 from demo_app.ui.stage_view import StageView
 from demo_app.ui.two_stages import TwoStages
 
+FULL_HD = 1080
 PACE_MS = 350
 """Least time between dark and not dark: fewer than three changes a second, whoever leans on a key
 (WCAG 2.2, 2.3.1 allows three flashes, which are six changes)."""
 LIVE, FROZEN, BLANK = "live", "frozen", "blank"
 QUESTION, CARD, WIDGET = "question", "card", "widget"
+
+
+def sizes_of(height: int, scale: float = 1.0) -> theme.Sizes:
+    """Type sizes for a picture `height` pixels high: shares of it, and nothing else.
+
+    Far from the screen only the share counts, whatever the pixels' density is.
+
+    Parameters
+    ----------
+    height : int
+        Of the picture, device-independent pixels.
+    scale : float
+        Larger or smaller than usual.
+    """
+    usual = theme.Sizes.of(FULL_HD)
+    share = height / FULL_HD
+    return theme.Sizes(
+        sentence=max(round(usual.sentence * share * scale), 1),
+        stage=max(round(usual.stage * share * scale), 1),
+        panel=max(round(usual.panel * share * scale), 1),
+        gap=max(round(usual.gap * share), 1),
+    )
 
 
 class AudienceView(QWidget):
@@ -51,7 +74,7 @@ class AudienceView(QWidget):
         parent: QWidget | None = None,
         *,
         leads: bool = True,
-        sizes_of: Callable[[int], theme.Sizes] = theme.Sizes.of,
+        sizes_of: Callable[[int], theme.Sizes] = sizes_of,
     ) -> None:
         super().__init__(parent)
         self.setObjectName("stage")

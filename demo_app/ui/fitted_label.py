@@ -4,13 +4,14 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QFontMetrics, QResizeEvent
 from PySide6.QtWidgets import QLabel, QSizePolicy, QWidget
 
-LEAST_PX = 12
+LEAST = 0.46
+"""Smallest type, of the largest."""
 TWO_LINES = 2.75
 """Room for two lines of type, in its heights."""
 
 
 class FittedLabel(QLabel):
-    """Plain words, wrapped, at the largest type between `LEAST_PX` and a given one that fits.
+    """Plain words, wrapped, at the largest type between `LEAST` and all of a given one that fits.
 
     Parameters
     ----------
@@ -75,7 +76,7 @@ class FittedLabel(QLabel):
     def fitting(self) -> int:
         """Largest type size at which the words fit, pixels."""
         size = self._largest
-        while size > LEAST_PX and not self.fits(size):
+        while size > LEAST * self._largest and not self.fits(size):
             size -= 1
         return size
 

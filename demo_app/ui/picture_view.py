@@ -1,6 +1,6 @@
 """The picture between the polarizers, with its outline, marks and scale."""
 
-from PySide6.QtCore import QEvent, QObject, QPointF, QRectF, QSize, QSizeF, Qt, QTimer, Signal
+from PySide6.QtCore import QEvent, QObject, QPointF, QRectF, QSize, Qt, QTimer, Signal
 from PySide6.QtGui import (
     QColor,
     QEventPoint,
@@ -138,18 +138,34 @@ class PictureView(QWidget):
             height, width = self._pixels.shape[:2]
             stride = self._pixels.strides[0]
             image = QImage(self._pixels.data, width, height, stride, QImage.Format.Format_RGB32)
+            box = self._box(self._stage, width, height)
+            if not box.contains(QRectF(self.rect())):
+                blue, green, red = (int(part) for part in self._pixels[0, 0, :3])
+                painter.fillRect(self.rect(), QColor(red, green, blue))
             ratio = self.devicePixelRatioF()
-            if MOST_SHRUNK * self.width() * ratio < width:
+            if MOST_SHRUNK * box.width() * ratio < width:
                 # Smooth drawing looks at four pixels, which would lose a fine fringe.
                 image = image.scaled(
-                    (QSizeF(self.size()) * ratio).toSize(),
+                    (box.size() * ratio).toSize(),
                     Qt.AspectRatioMode.IgnoreAspectRatio,
                     Qt.TransformationMode.SmoothTransformation,
                 )
             painter.setRenderHint(QPainter.RenderHint.SmoothPixmapTransform)
-            painter.drawImage(QRectF(self.rect()), image, QRectF(image.rect()))
+            painter.drawImage(box, image, QRectF(image.rect()))
             painter.setRenderHint(QPainter.RenderHint.Antialiasing)
             self._paint_over(painter, Field.of(self._stage, self.width(), self.height()))
+
+    def _box(self, stage: Stage, width: int, height: int) -> QRectF:
+        """Where a picture that was made in another size goes, so that the stage is in its place."""
+        whole = QRectF(self.rect())
+        scale = (
+            Field.of(stage, width, height).mm_per_px
+            / Field.of(stage, whole.width(), whole.height()).mm_per_px
+        )
+        box = QRectF(0, 0, width * scale, height * scale)
+        box.moveCenter(whole.center())
+        rounded = abs(box.width() - whole.width()) < 2 and abs(box.height() - whole.height()) < 2
+        return whole if rounded else box
 
     def _paint_over(self, painter: QPainter, field: Field) -> None:
         assert self._stage is not None

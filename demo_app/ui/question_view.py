@@ -136,9 +136,10 @@ class AnswerRow(QWidget):
         self._grid.setContentsMargins(inner, inner, inner + sizes.gap, inner)
         self._grid.setHorizontalSpacing(sizes.gap)
         self._grid.setVerticalSpacing(0)
-        thick = max(round(height * 0.17), 6)
+        thick = max(round(height * 0.17), 3)
         self.bar.setFixedHeight(thick)
-        type_size = min(sizes.sentence, round((height - 2 * inner - thick) / 1.25))
+        # A view that has no room yet asks for a type all the same.
+        type_size = max(min(sizes.sentence, round((height - 2 * inner - thick) / 1.25)), 8)
         for label in (self.letter, self.verdict, self.hands):
             label.setStyleSheet(f"font-size: {type_size}px; font-weight: 600;")
         self.letter.setFixedWidth(round(sizes.sentence * 1.9))
@@ -255,4 +256,4 @@ class QuestionView(QWidget):
         left = self.height() - sum(heights) - 2 * gap - (number + 3) * (gap // 2)
         row = min(left // number, round(sizes.sentence * 4.2))
         for one in self.rows:
-            one.set_sizes(sizes, max(row, 40))
+            one.set_sizes(sizes, max(row, 1))

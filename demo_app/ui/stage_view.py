@@ -1,7 +1,7 @@
 """The stage: picture, sentence, section and chart, and no controls."""
 
 from PySide6.QtCore import QElapsedTimer, QSize, Qt, QTimer, Signal
-from PySide6.QtWidgets import QBoxLayout, QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QBoxLayout, QHBoxLayout, QSizePolicy, QVBoxLayout, QWidget
 
 from demo_app.optics.retardation import Stage
 from demo_app.scenes.scene import Reading
@@ -52,6 +52,9 @@ class StageView(QWidget):
         self.chart = ChartView(self)
         self.ranges = RangesView(self)
         self.ranges.hide()
+        for view in (self.picture, self.held, self.section, self.chart, self.ranges):
+            # Only the shares count, however few pixels there are for them.
+            view.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Ignored)
         self._held_pixels: Pixels | None = None
         self._traces: tuple[Reading, ...] = ()
         self._mode = self.section.mode
