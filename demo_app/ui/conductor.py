@@ -314,11 +314,13 @@ class Conductor(QObject):
     def _fresh(self, scene: Scene) -> Session:
         """A session of `scene` in place of the one that was shown, whose picture stays."""
         old = self.session
-        session = Session(scene, self._worker, parent=self)
         if old is not None:
+            # Before the new one is made: a picture that the old one still asks for is older then.
             self.left.emit()
             old.pause()
             old.close()
+        session = Session(scene, self._worker, parent=self)
+        if old is not None:
             session.size = old.size
         session.set_calm(self.calm)
         self.session, self._waiting = session, True

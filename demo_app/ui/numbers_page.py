@@ -35,6 +35,7 @@ class NumbersPage(QWidget):
             self._session.framed.disconnect(self.show_frame)
         while (item := self._grid.takeAt(0)) is not None:
             if (old := item.widget()) is not None:
+                old.hide()
                 old.deleteLater()
         self._session = session
         self.values = {}
