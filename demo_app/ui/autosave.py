@@ -64,8 +64,10 @@ class Autosave(QObject):
         """Save when this session changes and, now and then, while it plays; None: no session."""
         old, self._session = self._session, session
         if old is not None:
-            old.changed.disconnect(self.touch)
-            old.framed.disconnect(self._framed)
+            # One that Qt has deleted already has nothing to let go of.
+            with contextlib.suppress(RuntimeError):
+                old.changed.disconnect(self.touch)
+                old.framed.disconnect(self._framed)
         if session is not None:
             session.changed.connect(self.touch)
             session.framed.connect(self._framed)

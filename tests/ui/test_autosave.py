@@ -7,7 +7,9 @@ import sys
 import threading
 from dataclasses import replace
 
+import bar_scene
 import pytest
+import shiboken6
 
 from demo_app.base import atomic
 from demo_app.base.errors import InputError
@@ -16,6 +18,7 @@ from demo_app.content.running import walking
 from demo_app.ui import autosave as autosaving
 from demo_app.ui import saved as files
 from demo_app.ui.autosave import Autosave, hold
+from demo_app.ui.playing import Session
 from demo_app.ui.saved import Favourite, Saved, offer
 from demo_app.ui.snapshot import Done, Snapshot
 
@@ -110,6 +113,19 @@ def test_a_run_that_plays_is_saved_now_and_then(saving, qtbot, session, settle):
     qtbot.waitUntil(save._timer.isActive)
     assert save._timer.remainingTime() > autosaving.AFTER_MS
     session.pause()
+
+
+def test_a_session_that_is_gone_is_let_go(saving, worker):
+    save = saving([SAVED])
+    first, second = Session(bar_scene.SCENE, worker), Session(bar_scene.SCENE, worker)
+    save.watch(first)
+    first.close()
+    shiboken6.delete(first)
+    save.watch(second)
+    second.changed.emit()
+    assert save._timer.isActive()
+    second.close()
+    shiboken6.delete(second)
 
 
 def test_the_step_is_saved_before_it_is_shown(saving, tmp_path):
