@@ -67,6 +67,7 @@ class Asking(QObject):
         self._again = False
         self._draw_held = False
         self.calm = False
+        self._closed = False
         self._faults = 0
         self._first = worker.next_number()
         self._shown_s = 0.0
@@ -127,6 +128,8 @@ class Asking(QObject):
 
     def _post_now(self) -> None:
         """Ask for a picture at once; one in the making is out of date."""
+        if self._closed:
+            return
         self._number = self._worker.next_number()
         self._flying, self._again = True, False
         self._asked = self._wanted

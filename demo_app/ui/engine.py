@@ -35,8 +35,9 @@ class Engine(Asking):
         return self.playing and self.real_speed < 0.85 * self.speed
 
     def close(self) -> None:
-        """Let go of the worker; the timer ends."""
+        """Let go of the worker; the timer ends, and nothing is asked for any more."""
         self._timer.stop()
+        self._closed = True
         self._worker.done.disconnect(self._arrive)
         self._worker.failed.disconnect(self._fail)
 
@@ -133,7 +134,8 @@ class Engine(Asking):
         While a slider is dragged, pictures of what held a moment ago come in between: they are
         shown, so that the picture moves with the hand, but nothing is built on them.
         """
-        if frame.number < self._first:
+        # A picture that was on its way when this session was closed is nobody's any more.
+        if self._closed or frame.number < self._first:
             self._worker.give_back(frame.pixels)
             return
         newest = frame.number == self._number
