@@ -63,6 +63,7 @@ class Placer(QObject):
         self._screens = screens
         self._wayland = QGuiApplication.platformName().startswith("wayland")
         self._place: Place | None = None
+        self._alone = False
         self._tries = 0
         self._begun = False
         self._later = self._timer(SETTLE_MS, self.place)
@@ -185,7 +186,7 @@ class Placer(QObject):
             self._window.setWindowState(Qt.WindowState.WindowFullScreen)
         self._window.show()
         told = self._place is None
-        self._place = place
+        self._place, self._alone = place, False
         self._look.start()
         self.placed.emit(place)
         if told:
@@ -211,6 +212,9 @@ class Placer(QObject):
         self._look.stop()
         self._window.hide()
         was, self._place = self._place, None
+        if was is None and self._alone:
+            return
+        self._alone = True
         self.single.emit()
         self.told.emit(words.text("audience.one" if was is None else "audience.gone"))
 

@@ -8,7 +8,7 @@ import bar_scene
 import numpy as np
 import psutil
 import pytest
-from PySide6.QtCore import QPoint, Qt
+from PySide6.QtCore import QCoreApplication, QEvent, QPoint, Qt
 from PySide6.QtGui import QCloseEvent, QGuiApplication
 from PySide6.QtWidgets import QLabel, QWidget
 
@@ -253,6 +253,8 @@ def test_a_thousand_scenes_take_no_more_memory_than_a_few(view, worker, settle, 
             qtbot.waitUntil(lambda new=new: view.stage.session is new)
             if old is not None:
                 old.deleteLater()
+                # As the event loop does it, which a test is never back in.
+                QCoreApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete)
 
     switch(100)
     gc.collect()
