@@ -182,7 +182,8 @@ class Engine(Asking):
             reached = self._meter.reached(self._clock(), frame.time_s)
             self.real_speed = self.real_speed if reached is None else reached
         if newest and not frame.reached and not self.playing:
-            self._again = True
+            # Paused meanwhile, the run stands where the model has come to, never before it.
+            self._again, self._wanted = True, max(self._wanted, frame.time_s)
         elif newest and not self.playing:
             self._wanted = frame.time_s
         elif newest and not frame.reached:

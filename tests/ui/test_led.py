@@ -1,5 +1,6 @@
 """A finger that leads a run, the scene's own pace, and handles of the chart."""
 
+import time
 from dataclasses import dataclass, replace
 
 import bar_scene
@@ -142,4 +143,33 @@ def test_a_dragged_handle_changes_the_settings(worker, settle):
     settle(session)
     assert calls == [("end", 7.5, 1.0, 0)]
     assert session.settings.rate_MPa_s == 7.5
+    session.close()
+
+
+def test_a_run_that_is_paused_under_the_finger_does_not_go_back_before_the_touch(
+    worker, settle, qtbot
+):
+    """The picture in the making when it is paused may end on the way to what was wanted."""
+
+    def slow(settings, state):
+        time.sleep(0.01)
+        return HandState(state.time_s + 0.05, state.step + 1, state.places)
+
+    session = Session(replace(hand_scene(), advance=slow), worker)
+    session.size = (120, 60)
+    session.begin()
+    settle(session)
+    session.set_speed(100.0)
+    session.point((1.0, 2.0))
+    for _ in range(5):
+        session.play()
+        began = session.time_s
+        qtbot.waitUntil(lambda began=began: session.time_s > began + 0.2, timeout=20_000)
+        qtbot.waitUntil(lambda: session._flying, timeout=20_000)
+        session.point(None)
+        session.pause()
+        settle(session)
+        assert session.here.places[-1][1] is None
+        assert session.timeline.plan[-1].step <= session.here.step
+        session.point((1.0, 2.0))
     session.close()
