@@ -176,6 +176,9 @@ def _parser() -> argparse.ArgumentParser:
     bench.add_argument("--first", action="store_true", help="the first, quick answer alone")
     bench.add_argument("--json", action="store_true", help="for programs")
     bench.add_argument("--out", metavar="FILE", help="a page to print as well: .pdf or .html")
+    bench.add_argument(
+        "--keep", metavar="NAME", help="keep what 'matching' found as a device, for --device"
+    )
 
     journal = command("journal", _journal, "list the shows that were given, or write tables")
     journal.add_argument("--show", metavar="N", type=int, help="one show, step by step")
@@ -429,6 +432,7 @@ def _bench(words: argparse.Namespace) -> int:
             to_pdf,
             json=words.json,
             quickly=words.first,
+            keep=words.keep,
         )
     )
     return 0

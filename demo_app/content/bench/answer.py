@@ -7,6 +7,7 @@ from typing import Any
 import numpy as np
 from numpy.typing import NDArray
 
+from demo_app.content.fitting.records import Fit
 from demo_app.scenes.scene import Chart, Message
 
 Array = NDArray[np.float64]
@@ -112,6 +113,8 @@ class Answer:
         Runs that are in it, and in the last one. None in it: a first estimate.
     seed : int or None
         Gives the same chances again; None: nothing was drawn by chance.
+    fit : Fit or None
+        What was fitted, where the answer is one that may be kept as a device.
     """
 
     page: str
@@ -126,6 +129,7 @@ class Answer:
     runs: int = 0
     most: int = 0
     seed: int | None = None
+    fit: Fit | None = None
 
     @property
     def done(self) -> bool:

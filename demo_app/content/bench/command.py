@@ -1,6 +1,7 @@
 """The command ``lehrlight bench``: one question answered without a screen."""
 
 import base64
+import datetime
 from collections.abc import Callable
 from pathlib import Path
 from typing import Any
@@ -9,9 +10,12 @@ from demo_app.base.atomic import check_place, write_text
 from demo_app.base.errors import InputError
 from demo_app.content.bench.answer import Answer, Page, Progress, never
 from demo_app.content.bench.catalogue import page, pages
+from demo_app.content.bench.matching import device_from
 from demo_app.content.bench.report import Report, report
 from demo_app.content.bench.words import as_record, as_words
 from demo_app.content.readings import as_json, in_words
+from demo_app.content.site.devices import id_of
+from demo_app.content.site.saving import save_device
 from demo_app.content.words import parse_sets
 from demo_app.optics.png import png_bytes
 from demo_app.scenes.settings import make, settings_of
@@ -65,6 +69,7 @@ def bench(
     *,
     json: bool = False,
     quickly: bool = False,
+    keep: str | None = None,
 ) -> str:
     """Answer one question; returns what is to be printed on standard output.
 
@@ -84,11 +89,23 @@ def bench(
         For programs.
     quickly : bool
         The first answer alone.
+    keep : str or None
+        Name under which a fitted value is kept as a device of this person.
     """
     asked = page(id)
+    if keep is not None:
+        id_of(keep)
+        if id != "matching" or quickly:
+            raise InputError(
+                "only a finished answer of 'matching' can be kept",
+                place="--keep",
+                remedy="leave it out",
+            )
     question: Any = make(asked.question, parse_sets(sets))
     path = check_out(out)
     answer = answered(asked, question, progress, quickly=quickly)
+    if keep is not None:
+        save_device(device_from(answer, keep, datetime.date.today()))
     if path is not None:
         made = report(asked, answer)
         if path.suffix.lower() == ".pdf":

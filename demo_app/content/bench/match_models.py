@@ -28,6 +28,8 @@ class Kind:
     ----------
     unknown : Unknown
         The setting of the scenes, and where it is looked for.
+    scene : str
+        Scene of that setting.
     unit : str
         Its unit.
     readings : tuple of str
@@ -35,6 +37,7 @@ class Kind:
     """
 
     unknown: Unknown
+    scene: str
     unit: str
     readings: tuple[str, str, str]
 
@@ -50,9 +53,15 @@ class Kind:
 
 
 KINDS = {
-    "jets": Kind(Unknown("jet_W_m2K", 15, 1500), "W/m²K", ("surface", "middle", "edge")),
-    "thickness": Kind(Unknown("thickness_mm", 2, 25), "mm", ("surface", "middle", "neutral")),
-    "flame": Kind(Unknown("flame_kW_m2", 10, 400), "kW/m²", ("first_C", "second_C", "third_C")),
+    "jets": Kind(
+        Unknown("jet_W_m2K", 15, 1500), "toughen", "W/m²K", ("surface_MPa", "centre_MPa", "edge_nm")
+    ),
+    "thickness": Kind(
+        Unknown("thickness_mm", 2, 25), "toughen", "mm", ("surface_MPa", "centre_MPa", "neutral_um")
+    ),
+    "flame": Kind(
+        Unknown("flame_kW_m2", 10, 400), "ring", "kW/m²", ("first_C", "second_C", "third_C")
+    ),
 }
 """By the word on the command line; names and units are those of the scenes' settings."""
 

@@ -2,10 +2,12 @@
 
 from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
+from datetime import date
 
 import numpy as np
 from scipy.interpolate import PchipInterpolator
 
+from demo_app import __version__
 from demo_app.base.errors import InputError
 from demo_app.content.bench.answer import (
     Answer,
@@ -23,6 +25,7 @@ from demo_app.content.bench.matching_words import TEXTS
 from demo_app.content.bench.words import CAUTIONS, limits_of
 from demo_app.content.fitting.fit import fits
 from demo_app.content.fitting.records import Fit, Observed
+from demo_app.content.site.devices import Device, device_of
 from demo_app.physics.material_files import glasses
 from demo_app.scenes.scene import Chart, Curve, Message
 from demo_app.scenes.settings import choice, number
@@ -127,6 +130,9 @@ Predict = Callable[[float], Sequence[float | None]]
 
 def _observed(question: MatchingQuestion) -> tuple[Observed, ...]:
     values = (question.first_reading, question.second_reading, question.third_reading)
+    times: tuple[float | None, ...] = (None, None, None)
+    if question.unknown == "flame":
+        times = (question.first_s, question.second_s, question.third_s)
     return tuple(
         Observed(
             name,
@@ -134,8 +140,9 @@ def _observed(question: MatchingQuestion) -> tuple[Observed, ...]:
             question.reading_pct / 100 * abs(value),
             question.bias_pct / 100 * abs(value),
             "instrument",
+            at_s,
         )
-        for name, value in zip(question.kind.readings, values, strict=True)
+        for name, value, at_s in zip(question.kind.readings, values, times, strict=True)
     )
 
 
@@ -251,8 +258,28 @@ def _answer(
         (table,),
         (Chart("unknown", kind.unit, "modelled", "of what was read", tuple(curves),
                (("read", 1.0),)),),
-        runs=count, most=count if found.done else count + 1,
+        runs=count, most=count if found.done else count + 1, fit=found,
     )  # fmt: skip
+
+
+def device_from(answer: Answer, name: str, today: date) -> Device:
+    """The device that a finished answer makes, under a `name` for people.
+
+    Raises
+    ------
+    InputError
+        If the answer is no fit, not finished, or does not settle its unknown.
+    """
+    if answer.fit is None:
+        raise InputError(
+            f"an answer of '{answer.page}' is nothing that a scene could use",
+            place="--keep",
+            remedy="keep an answer of 'matching'",
+        )
+    if not answer.fit.done:
+        raise InputError("the fit is not finished", place="--keep", remedy="wait for its end")
+    scene = answer.question.kind.scene
+    return device_of(answer.fit, name, scene, today, __version__)
 
 
 PAGE = Page(

@@ -2,7 +2,7 @@
 
 import functools
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 
@@ -155,12 +155,28 @@ def _nominal(question: OvenQuestion) -> Pair:
 
 
 def first(question: OvenQuestion) -> Answer:
-    """The programme, and what it leaves in the thinnest, the stated and the thickest piece."""
-    thin, thick = (1 + sign * question.thickness_tol_pct / 100 * 0.9 for sign in (-1, 1))
-    if question.thickness_tol_pct == 0:
-        thin, thick = 0.99, 1.01
-    pairs = (_pair(question, thin), _nominal(question), _pair(question, thick))
-    return _answer(question, pairs, 0)
+    """The programme and what it leaves; the range by the square of the thickness.
+
+    Stress of slow cooling goes as the square of the thickness (Adams and Williamson 1920).
+    """
+    half, ends = max(question.thickness_tol_pct, 1.0) / 100, _programme(question).duration
+    pairs = [
+        tuple(None if one is None else _thicker(one, factor, ends) for one in _nominal(question))
+        for factor in (1 - half, 1.0, 1 + half)
+    ]
+    return _answer(question, [(calm, opened) for calm, opened in pairs if calm is not None], 0)
+
+
+def _thicker(one: Fired, factor: float, ends: float) -> Fired:
+    """Estimate for a plate `factor` as thick; after the programme `ends` (s) it lags in proportion."""
+    square, last = factor**2, one.times[-1]
+    return replace(
+        one,
+        times=(*one.times[:-1], last + (factor - 1) * max(0.0, last - ends)),
+        birefringence=square * one.birefringence,
+        surface=square * one.surface,
+        pull=square * one.pull,
+    )
 
 
 def full(question: OvenQuestion, progress: Progress, cancelled: Cancelled) -> Iterator[Answer]:

@@ -7,6 +7,8 @@ import pytest
 from demo_app.base.errors import InputError
 from demo_app.content.bench.answer import quiet
 from demo_app.content.bench.command import bench, listed
+from demo_app.content.site.devices import device, values_of
+from demo_app.scenes import catalogue
 
 
 def unprinted(made, path):
@@ -61,3 +63,27 @@ def test_what_the_command_cannot_use(id, sets, out, said, tmp_path, monkeypatch)
     with pytest.raises(InputError, match=said.replace(".", r"\.")):
         asked(id, *sets, out=out)
     assert list(tmp_path.iterdir()) == []
+
+
+def test_what_matching_found_is_kept_and_used_by_the_scenes(tmp_path, monkeypatch):
+    monkeypatch.setenv("LEHRLIGHT_HOME", str(tmp_path))
+    asked("matching", keep="Jets of the big frame")
+    found = device("jets-of-the-big-frame")
+    assert found.setting == "jet_W_m2K"
+    assert found.low < found.value < found.high
+    assert [one.reading for one in found.readings] == ["surface_MPa", "centre_MPa", "edge_nm"]
+    scene = catalogue.scene(found.scene)
+    assert values_of(found, scene, {})["jet_W_m2K"] == found.value
+    with pytest.raises(InputError, match="there already"):
+        asked("matching", keep="Jets of the big frame")
+
+
+@pytest.mark.parametrize(
+    ("id", "sets", "keep"),
+    [("oven", [], "Oven"), ("matching", [], "!"), ("matching", ["third_reading=1500"], "Jets")],
+)
+def test_what_cannot_be_kept(id, sets, keep, tmp_path, monkeypatch):
+    monkeypatch.setenv("LEHRLIGHT_HOME", str(tmp_path))
+    with pytest.raises(InputError):
+        asked(id, *sets, keep=keep)
+    assert not list(tmp_path.rglob("*.toml"))
