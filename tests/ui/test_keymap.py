@@ -164,7 +164,9 @@ def test_a_digit_taught_to_the_remote_leaves_both_its_acts():
     assert first.holders("3", "count.1") == ("count.3",)
 
 
-@pytest.mark.parametrize("key", ["Tab", "Return", "Backtab", "Alt+F4", "", "Shift", "Rubbish", "A, B"])
+@pytest.mark.parametrize(
+    "key", ["Tab", "Return", "Backtab", "Alt+F4", "", "Shift", "Rubbish", "A, B"]
+)
 def test_keys_that_cannot_be_taught(key):
     with pytest.raises(InputError):
         Keymap().teach("next", key)
