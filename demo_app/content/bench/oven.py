@@ -10,26 +10,24 @@ from demo_app.base.errors import InputError
 from demo_app.content.bench.answer import (
     Answer,
     Cancelled,
-    Column,
     Figure,
     Page,
     Progress,
-    Table,
     chance,
     ranged,
 )
-from demo_app.content.bench.door import Door, Fired, celsius, clock, fired
+from demo_app.content.bench.door import Door, Fired, celsius, fired
 from demo_app.content.bench.inputs import check_seed, check_spread, runs, seed, tolerance
 from demo_app.content.bench.matters import ranked
+from demo_app.content.bench.oven_table import segments
 from demo_app.content.bench.oven_words import TEXTS, say
 from demo_app.content.bench.sampling import about, drawn, within
 from demo_app.content.bench.words import CAUTIONS, limits_of
 from demo_app.content.spread.estimates import odds
 from demo_app.physics.annealing import LIMITS, temper_number
 from demo_app.physics.annealing_search import Proposal, fastest, propose
-from demo_app.physics.heat import ROOM
 from demo_app.physics.material_files import glasses, material
-from demo_app.physics.oven import Programme, Schedule, whole
+from demo_app.physics.oven import Programme, whole
 from demo_app.scenes.scene import Chart, Curve
 from demo_app.scenes.settings import choice, flag, number
 
@@ -168,7 +166,7 @@ def first(question: OvenQuestion) -> Answer:
 
 
 def _thicker(one: Fired, factor: float, ends: float) -> Fired:
-    """Estimate for a plate `factor` as thick; after the programme `ends` (s) it lags in proportion."""
+    """Estimate for a plate `factor` as thick; it lags behind the `ends` (s) in proportion."""
     square, last = factor**2, one.times[-1]
     return replace(
         one,
@@ -200,7 +198,8 @@ def full(question: OvenQuestion, progress: Progress, cancelled: Cancelled) -> It
 
 def _answer(question: OvenQuestion, pairs: Sequence[Pair], count: int) -> Answer:
     told, limit = proposal_of(question), LIMITS[question.limit].birefringence
-    rows, seconds = segments(question, told.schedule)
+    up = fastest(material(question.glass), _thickness(question)) if question.comes_cold else None
+    rows, seconds = segments(told.schedule, up)
     calm = [one for one, _ in pairs]
     opened = [one for _, one in pairs if one is not None]
     kept = [one.birefringence for one in calm]
@@ -241,35 +240,6 @@ def _share(id: str, verdicts: Sequence[bool]) -> Figure:
     """Share of the runs for which something holds, with the doubt of their number."""
     found = odds(sum(verdicts), len(verdicts))
     return Figure(id, 100 * found.low, 100 * found.share, 100 * found.high, "%")
-
-
-def segments(question: OvenQuestion, told: Schedule) -> tuple[Table, float]:
-    """The programme as a controller takes it, and how long all of it takes, s."""
-    glass = material(question.glass)
-    clocked, rows = 0.0, []
-
-    def segment(name: str, rate: float | None, to: float, hold: float) -> None:
-        rows.append((name, rate, round(celsius(to)), round(hold / 60) or None, clock(clocked)))
-
-    if question.comes_cold:
-        up = min(told.fast, fastest(glass, _thickness(question)))
-        clocked += (told.hold - ROOM) / up
-        segment("up", round(3600 * up), told.hold, 0.0)
-    clocked += told.hold_time
-    segment("hold", None, told.hold, told.hold_time)
-    clocked += (told.hold - told.slow_to) / told.slow
-    segment("slow", -_three(3600 * told.slow), told.slow_to, 0.0)
-    clocked += (told.slow_to - told.end) / told.fast
-    segment("fast", -_three(3600 * told.fast), told.end, 0.0)
-    columns = (
-        Column("segment"), Column("rate", "°C/h"), Column("to", "°C"),
-        Column("for", "min"), Column("ends"),
-    )  # fmt: skip
-    return Table("segments", columns, tuple(rows)), clocked
-
-
-def _three(value: float) -> float:
-    return float(f"{value:.3g}")
 
 
 def _chart(question: OvenQuestion) -> Chart:

@@ -8,7 +8,8 @@ import pytest
 from demo_app.content.bench import sampling
 from demo_app.content.bench.answer import never, quiet
 from demo_app.content.bench.door import Door, clock, fired, met
-from demo_app.content.bench.oven import OvenQuestion, first, full, proposal_of, segments
+from demo_app.content.bench.oven import OvenQuestion, first, full, proposal_of
+from demo_app.content.bench.oven_table import segments
 from demo_app.physics.annealing import (
     DISC_GLASS,
     LIMITS,
@@ -72,16 +73,15 @@ def test_temper_numbers_and_strain_discs():
 
 
 def test_the_table_for_the_controller_adds_up():
-    question = OvenQuestion(comes_cold=True)
-    told = proposal_of(question).schedule
-    table, seconds = segments(question, told)
+    told = proposal_of(OvenQuestion()).schedule
+    table, seconds = segments(told, 1.0)
     names = [row[0] for row in table.rows]
     assert names == ["up", "hold", "slow", "fast"]
     up, hold, slow, fast = table.rows
     spent = 60 * ((hold[2] - 20) / up[1] + (slow[2] - hold[2]) / slow[1] + (20 - slow[2]) / fast[1])
     assert spent + hold[3] == pytest.approx(seconds / 60, rel=0.01)
     assert fast[4] == clock(seconds)
-    without = segments(OvenQuestion(), told)[1]
+    without = segments(told)[1]
     assert without == pytest.approx(whole(told).duration)
 
 
