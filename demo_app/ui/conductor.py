@@ -208,7 +208,7 @@ class Conductor(QObject):
     def store(self, number: int) -> None:
         """Keep this very state as a favourite."""
         if self.session is not None:
-            kept = Favourite(self.step.title, self.session.snapshot())
+            kept = Favourite(self.step.title, self.session.snapshot().narrow())
             self.favourites = {**self.favourites, number: kept}
             self.changed.emit()
             self.told.emit(words.text("favourite.stored", number=number))

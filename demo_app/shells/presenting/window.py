@@ -1,10 +1,10 @@
 """The presenter's window: the show runs here, and the audience sees what it is to see."""
 
 import datetime
-from collections.abc import Callable, Sequence
+from collections.abc import Sequence
 from typing import Any
 
-from PySide6.QtCore import QSize, QStandardPaths, Qt, QTimer, Signal
+from PySide6.QtCore import QSize, Qt, QTimer, Signal
 from PySide6.QtGui import QCloseEvent, QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QStackedWidget, QVBoxLayout, QWidget
 
@@ -16,13 +16,14 @@ from demo_app.content.venue import Venue
 from demo_app.scenes import catalogue
 from demo_app.scenes.scene import Reading, Scene
 from demo_app.shells.audience import AudienceWindow
+from demo_app.shells.presenting import acts
 from demo_app.ui import show_words, theme, words
 from demo_app.ui.action_strip import ActionStrip
 from demo_app.ui.audience_view import LIVE, AudienceView
 from demo_app.ui.captioning import Captioning
 from demo_app.ui.conductor import Conductor
 from demo_app.ui.controls import Controls
-from demo_app.ui.keymap import Context, Keymap, told_keys
+from demo_app.ui.keymap import Context, Keymap
 from demo_app.ui.pages.after import AfterPage
 from demo_app.ui.pages.before import BeforePage
 from demo_app.ui.pages.between import BetweenPage
@@ -31,8 +32,6 @@ from demo_app.ui.pages.steps import StepsPage
 from demo_app.ui.playing import Session
 from demo_app.ui.remote import Remote
 from demo_app.ui.request import Frame
-from demo_app.ui.saving import save_picture
-from demo_app.ui.session_acts import SESSION_ACTS
 from demo_app.ui.show_header import ShowHeader
 from demo_app.ui.show_page import ShowPage
 from demo_app.ui.stage_view import StageView
@@ -198,12 +197,12 @@ class PresentWindow(QWidget):
         self.show_page.view.stages.tapped.connect(self._tapped)
         self.show_page.view.changed.connect(self._mirror)
         self.before.minutes_chosen.connect(self.cut)
-        self.before.rehearsal_chosen.connect(self._rehearse)
+        self.before.rehearsal_chosen.connect(conductor.rehearse)
         self.teach.changed.connect(self.strip.set_keymap)
         self.captioning.said.connect(self._describe)
         self.controls.save_asked.connect(self.save)
         self.controls.scene_chosen.connect(self.show_scene)
-        self.controls.light.mode_chosen.connect(self._section_mode)
+        self.controls.light.mode_chosen.connect(self.set_section_mode)
         self.controls.light.traces_chosen.connect(self._choose_traces)
 
     def begin(self) -> None:
@@ -310,8 +309,8 @@ class PresentWindow(QWidget):
 
     def _show_session(self, session: Session) -> None:
         for view in {self.show_page.view, *self.views}:
-            view.stages.set_section_mode(session.scene.section_shows)
             view.set_session(session)
+            view.stages.set_section_mode(session.scene.section_shows)
 
     def _let_go(self) -> None:
         for view in {self.show_page.view, *self.views}:
@@ -357,8 +356,9 @@ class PresentWindow(QWidget):
         shown = self.session.scene.id if self.session is not None else ""
         self.controls.set_scenes(known, shown)
         if self.free:
-            self.conductor.reload(free_sheet(known), "")
-            self.steps.list.set_sheet(self.conductor.sheet)
+            sheet = free_sheet(known)
+            self.steps.list.set_sheet(sheet)
+            self.conductor.reload(sheet, "")
 
     def _scene_called(self, name: str) -> Scene:
         if name not in self._scenes:
@@ -370,88 +370,19 @@ class PresentWindow(QWidget):
     def act(self, name: str) -> None:
         """Do what a key, a button or the strip asks for."""
         self._place_strip()
-        if self.strip.take(name):
-            return
-        if name in SESSION_ACTS:
-            if self.session is not None:
-                SESSION_ACTS[name](self.session)
-            return
-        word, _, number = name.partition(".")
-        acts = self._acts()
-        if name in acts:
-            acts[name]()
-        elif word in ("count", "less"):
-            self.conductor.vote(int(number) - 1, 1 if word == "count" else -1)
-        elif word == "favourite":
-            self.conductor.recall(int(number))
-        elif word == "store":
-            self.conductor.store(int(number))
-        elif word == "jump":
-            self._jump(int(number))
-        elif word == "contingency":
-            self._contingency(int(number))
+        if not self.strip.take(name):
+            acts.act(self, name)
 
-    def _acts(self) -> dict[str, Callable[[], object]]:
-        conductor = self.conductor
-        return {
-            "next": self._next,
-            "back": self._back,
-            "blank": lambda: conductor.take(walking.blank(conductor.running)),
-            "freeze": lambda: conductor.take(walking.freeze(conductor.running)),
-            "captions": lambda: conductor.take(walking.caption(conductor.running)),
-            "return": conductor.return_,
-            "catch_up": self._catch_up,
-            "contingency": self._ask_contingency,
-            "jump": self._ask_jump,
-            "emergency": self._toggle_emergency,
-            "section": self._switch_section,
-            "tint": self._tint,
-            "save": self.save,
-            "keys": self._list_keys,
-            "controls": self._hide_controls,
-            "full_screen": self._full_screen,
-        }
+    @property
+    def emergency_on(self) -> bool:
+        """Whether the audience reads the emergency card."""
+        return self._emergency
 
-    def _next(self) -> None:
-        self.show_page_called("show")
-        if not self.free:
-            self.conductor.next_()
-
-    def _back(self) -> None:
-        self.show_page_called("show")
-        if not self.free:
-            self.conductor.back()
-
-    def _jump(self, place: int) -> None:
-        self.show_page_called("show")
-        self.conductor.jump(place)
-
-    def _ask_jump(self) -> None:
-        steps = self.conductor.sheet.steps
-        self.strip.open(
-            [(f"jump.{place}", f"{place + 1}  {step.title}") for place, step in enumerate(steps)]
-        )
-
-    def _ask_contingency(self) -> None:
-        found = self.conductor.step.contingencies
-        if not found:
-            self.tell(words.text("contingency.none"))
-            return
-        self.strip.open([(f"contingency.{at}", one.when) for at, one in enumerate(found)])
-
-    def _contingency(self, at: int) -> None:
-        found = self.conductor.step.contingencies
-        if at < len(found):
-            self.conductor.fall_back(found[at])
-
-    def _catch_up(self) -> None:
-        line = clock.catch_up(self.conductor.running, self.conductor.sheet)
-        self.tell(line or words.text("catch_up.none"))
-
-    def _toggle_emergency(self) -> None:
-        self._emergency = not self._emergency
-        self.show_page_called(EMERGENCY if self._emergency else "show")
-        if self._emergency and self.session is not None:
+    def set_emergency(self, on: bool) -> None:
+        """A calm card for the audience, and the venue's own numbers and places here."""
+        self._emergency = on
+        self.show_page_called(EMERGENCY if on else "show")
+        if on and self.session is not None:
             self.session.pause()
         self.refresh()
 
@@ -460,55 +391,29 @@ class PresentWindow(QWidget):
         cut = self.conductor.cut_to(minutes * 60)
         self.before.show_cut(self.conductor.sheet, cut)
 
-    def _rehearse(self, on: bool) -> None:
-        self.conductor.rehearse(on)
-
-    def _tapped(self) -> None:
-        if self.session is not None:
-            self.session.toggle()
-
     def save(self) -> None:
         """Save the picture shown, and say where."""
-        if self.session is not None and self.session.frame is not None:
-            folder = QStandardPaths.writableLocation(
-                QStandardPaths.StandardLocation.PicturesLocation
-            )
-            self.tell(save_picture(self.session.scene.id, self.session.frame, folder))
+        acts.save(self)
 
     def recover(self, problem: str) -> None:
         """After a fault: start the scene again and say so; the audience sees nothing of it."""
         self.conductor.recover(problem)
 
-    def _section_mode(self, mode: str) -> None:
+    def set_section_mode(self, mode: str) -> None:
+        """Colour the section by "temperature" or "stress"."""
         for view in {self.show_page.view, *self.views}:
             view.stages.set_section_mode(mode)
+
+    def _jump(self, place: int) -> None:
+        acts.jump(self, place)
+
+    def _tapped(self) -> None:
+        if self.session is not None:
+            self.session.toggle()
 
     def _choose_traces(self, traces: tuple[Reading, ...]) -> None:
         for view in {self.show_page.view, *self.views}:
             view.stages.choose_traces(traces)
-
-    def _switch_section(self) -> None:
-        mode = "stress" if self.stage.section.mode == "temperature" else "temperature"
-        self.controls.light.section.show_value(mode)
-        self._section_mode(mode)
-
-    def _tint(self) -> None:
-        if self.session is not None:
-            self.controls.light.controls["tint"].chosen.emit(
-                "tint", self.session.light.tint_plate_nm == 0
-            )
-
-    def _list_keys(self) -> None:
-        shown = self.controls.line.isVisible()
-        self.tell("" if shown else told_keys(self.remote.keymap))
-
-    def _hide_controls(self) -> None:
-        hidden = self.controls.isVisible()
-        self.controls.setVisible(not hidden)
-        self.header.setVisible(not hidden)
-
-    def _full_screen(self) -> None:
-        self.setWindowState(self.windowState() ^ Qt.WindowState.WindowFullScreen)
 
     def _set_notes(self, notes: bool) -> None:
         self._notes = notes
