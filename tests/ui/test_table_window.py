@@ -2,7 +2,7 @@
 
 import numpy as np
 import pytest
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QCoreApplication, Qt
 from PySide6.QtGui import QColor
 
 from demo_app.optics.instrument import Instrument
@@ -69,6 +69,7 @@ def test_button_builds_it_up(table, settle):
 def test_the_window_shows_the_ranges_and_its_keys_work(app, qtbot, settle):
     window = PresentWindow([TABLE], "light-table")
     qtbot.addWidget(window)
+    window.begin()
     window.resize(1280, 720)
     window.show()
     window.setFocus()
@@ -77,12 +78,14 @@ def test_the_window_shows_the_ranges_and_its_keys_work(app, qtbot, settle):
     assert not window.stage.chart.isVisible()
     assert "toughened edge-on" in window.stage.ranges.accessibleName()
     qtbot.keyClick(window, Qt.Key.Key_T)
+    QCoreApplication.processEvents()
     settle(window.session)
     assert window.session.settings.tint_plate
     assert window.controls.light.controls["tint"].value()
     assert window.controls.controls["tint_plate"].value()
     qtbot.keyClick(window, Qt.Key.Key_BracketRight)
     qtbot.keyClick(window, Qt.Key.Key_T)
+    QCoreApplication.processEvents()
     settle(window.session)
     assert window.session.settings.turn_deg == 50
     assert not window.session.settings.tint_plate
