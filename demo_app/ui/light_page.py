@@ -57,8 +57,8 @@ class LightPage(QWidget):
             self._session.changed.disconnect(self.refresh)
         self._session = session
         session.changed.connect(self.refresh)
+        # Told to nobody: the stage that is seen may still be another session's.
         self.section.show_value(session.scene.section_shows)
-        self.mode_chosen.emit(session.scene.section_shows)
         if self.chart is not None:
             self._box.removeWidget(self.chart)
             self.chart.deleteLater()

@@ -124,9 +124,8 @@ class TwoStages(QWidget):
         self._back.set_leads(leads)
 
     def set_section_mode(self, mode: str) -> None:
-        """Colour the section by "temperature" or "stress"."""
-        self._front.set_section_mode(mode)
-        self._back.set_section_mode(mode)
+        """Colour the section by "temperature" or "stress": that of the session in force."""
+        (self._back if self.waiting else self._front).set_section_mode(mode)
 
     def choose_traces(self, traces: tuple[Reading, ...]) -> None:
         """Choose the chart's curves."""

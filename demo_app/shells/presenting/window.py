@@ -310,7 +310,7 @@ class PresentWindow(QWidget):
     def _show_session(self, session: Session) -> None:
         for view in {self.show_page.view, *self.views}:
             view.set_session(session)
-            view.stages.set_section_mode(session.scene.section_shows)
+            view.stages.set_section_mode(self.controls.light.section.value())
 
     def _let_go(self) -> None:
         for view in {self.show_page.view, *self.views}:
