@@ -59,9 +59,9 @@ class HandsPanel(QWidget):
             more = self._button(f"+  [{place + 1}]", words.text("hands.more", answer=answer.text))
             more.clicked.connect(partial(self._count, place, 1))
             row = (name, less, count, more)
-            for column, widget in enumerate((*row,)):
-                self._box.addWidget(widget, place + 1, column)
-                widget.show()
+            for column, part in enumerate(row):
+                self._box.addWidget(part, place + 1, column)
+                part.show()
             self._rows.append(row)
 
     def show_counts(self, counts: Sequence[int]) -> None:

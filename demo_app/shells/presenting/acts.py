@@ -126,6 +126,22 @@ def _full_screen(window: "PresentWindow") -> None:
     window.setWindowState(window.windowState() ^ Qt.WindowState.WindowFullScreen)
 
 
+def _count(window: "PresentWindow", number: int) -> None:
+    window.conductor.vote(number - 1, 1)
+
+
+def _count_less(window: "PresentWindow", number: int) -> None:
+    window.conductor.vote(number - 1, -1)
+
+
+def _recall(window: "PresentWindow", number: int) -> None:
+    window.conductor.recall(number)
+
+
+def _store(window: "PresentWindow", number: int) -> None:
+    window.conductor.store(number)
+
+
 ACTS: Mapping[str, Callable[["PresentWindow"], object]] = {
     "next": _next,
     "back": _back,
@@ -145,10 +161,10 @@ ACTS: Mapping[str, Callable[["PresentWindow"], object]] = {
     "full_screen": _full_screen,
 }
 NUMBERED: Mapping[str, Callable[["PresentWindow", int], object]] = {
-    "count": lambda window, number: window.conductor.vote(number - 1, 1),
-    "less": lambda window, number: window.conductor.vote(number - 1, -1),
-    "favourite": lambda window, number: window.conductor.recall(number),
-    "store": lambda window, number: window.conductor.store(number),
+    "count": _count,
+    "less": _count_less,
+    "favourite": _recall,
+    "store": _store,
     "jump": jump,
     "contingency": _contingency,
 }
