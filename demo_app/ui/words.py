@@ -357,7 +357,7 @@ ENGLISH: Mapping[str, str] = {
     "projector.grey": "Grey steps of retardation, as the polarizers show them",
     "projector.gain": "The same, brightened {gain} times",
     "projector.black_white": "black, white",
-    "projector.fine": "Focus: lines of 1, 2, 3 and 4 pixels",
+    "projector.fine": "Focus: lines of 1, 2 and 3 pixels",
     "projector.print": "Fine print, {px} pixels high: if the first row can read this, the focus is "
     "sharp and the picture is not scaled.",
     "projector.edges": "Frames at 0, 2.5 and 5 % from the edge: all three must be seen whole",
