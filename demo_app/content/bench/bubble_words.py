@@ -5,8 +5,8 @@ TEXTS = {
     "count": "Behave on stage",
     "blow_breaks": "The blow breaks it already",
     "scratch_breaks": "The scratch breaks it",
-    "scratch_needed": "Scratch that surely breaks it",
-    "blow_borne": "Blow that it surely bears",
+    "scratch_needed": "Scratch that bursts nine of ten",
+    "blow_borne": "Blow that 19 of 20 bear",
     "base_outside": "Foot, outside",
     "base_inside": "Foot, inside",
     "show": "Of {batch:.0f} on stage, {low:.0f} to {high:.0f} bear a blow of {blow:.1f} J and then "

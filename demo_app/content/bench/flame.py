@@ -3,7 +3,7 @@
 import functools
 import math
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 
@@ -30,6 +30,8 @@ from demo_app.scenes.scene import Chart, Curve, Message
 from demo_app.scenes.settings import choice, number
 
 TICKS = 121
+_STEPS = 50
+"""Steps of the longest heating for a first answer, about."""
 _ROWS = 9
 
 
@@ -124,7 +126,8 @@ def _nominal(question: FlameQuestion, pace: Pace) -> Course:
 def first(question: FlameQuestion) -> Answer:
     """One bottle as stated; the range from all of its stress scaled as the tolerances would."""
     doubt = math.hypot(question.flame_tol_pct, 0.5 * question.wall_tol_pct) / 100
-    ticks, of = _ticks(question), _nominal(question, QUICK)
+    pace = replace(QUICK, longest=max(QUICK.longest, question.longest_s / _STEPS))
+    ticks, of = _ticks(question), _nominal(question, pace)
     factors = (1.0, 1 - doubt, 1 + doubt) if doubt else (1.0, 0.97, 1.03)
     return _answer(question, [fate(of, ticks, factor) for factor in factors], 0)
 

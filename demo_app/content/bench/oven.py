@@ -218,6 +218,7 @@ def _answer(question: OvenQuestion, pairs: Sequence[Pair], count: int) -> Answer
         ]
     by = {one.id: one for one in figures}
     limits = ["limit_design", "limit_plate", "limit_rest"]
+    limits += ["limit_cold"] if question.comes_cold else []
     limits += ["limit_one"] if question.faces == "one" else []
     limits += ["limit_door"] if opened else []
     return Answer(

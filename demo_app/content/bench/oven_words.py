@@ -54,6 +54,8 @@ TEXTS = {
     "limit_plate": "The thickest section is taken as a wide plate of even thickness. Feet, rims "
     "and joints of thick and thin keep more: leave a margin, and look at the piece.",
     "limit_one": "A section that loses heat by one face alone counts as a plate twice as thick.",
+    "limit_cold": "Times count from the beginning of the hold, and a piece that comes in cold "
+    "is taken as hot and even by then: its heating up is not run.",
     "limit_door": "While the door is open, air and walls are taken as cool as stated, and as told "
     "once it is shut; a heavy oven's walls stay hotter than that.",
     "limit_rest": "The limit is that of stress that stays; colour, bubbles and stones are another "

@@ -5,6 +5,7 @@ import json
 import pytest
 
 from demo_app.base.errors import InputError
+from demo_app.cli import main
 from demo_app.content.bench.answer import quiet
 from demo_app.content.bench.command import bench, listed
 from demo_app.content.site.devices import device, values_of
@@ -87,3 +88,19 @@ def test_what_cannot_be_kept(id, sets, keep, tmp_path, monkeypatch):
     with pytest.raises(InputError):
         asked(id, *sets, keep=keep)
     assert not list(tmp_path.rglob("*.toml"))
+
+
+def test_the_command_line_answers_and_refuses(capsys, tmp_path, monkeypatch):
+    monkeypatch.chdir(tmp_path)
+    assert main(["bench"]) == 0
+    assert "flame:" in capsys.readouterr().out
+    assert main(["bench", "colour", "--set", "seen_nm=700", "--first", "--json"]) == 0
+    out, err = capsys.readouterr()
+    assert json.loads(out)["page"] == "colour"
+    assert err == ""
+    assert main(["bench", "colour", "--set", "lamp=sodium", "--out", "colour.html"]) == 2
+    out, err = capsys.readouterr()
+    assert out == ""
+    assert err.count("\n") == 1
+    assert "no colours to read" in err
+    assert list(tmp_path.iterdir()) == []
