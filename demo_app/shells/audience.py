@@ -55,6 +55,7 @@ class AudienceWindow(QWidget):
         self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self.setMouseTracking(True)
         self._sizes: theme.Sizes | None = None
+        self._look = theme.Look()
         self._rest = QTimer(self)
         self._rest.setSingleShot(True)
         self._rest.setInterval(CURSOR_MS)
@@ -67,10 +68,19 @@ class AudienceWindow(QWidget):
 
     def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: D102
         super().resizeEvent(event)
-        sizes = theme.Sizes.of(self.height())
+        self._size()
+
+    def set_look(self, look: theme.Look) -> None:
+        """Contrast and size of type."""
+        self._look, self._sizes = look, None
+        self._size()
+
+    def _size(self) -> None:
+        sizes = theme.Sizes.of(self.height(), self._look)
         if sizes != self._sizes:
             self._sizes = sizes
-            self.setStyleSheet(theme.style_sheet(sizes))
+            self.setPalette(theme.palette(self._look))
+            self.setStyleSheet(theme.style_sheet(sizes, self._look))
 
     def showEvent(self, event: QShowEvent) -> None:  # noqa: D102
         super().showEvent(event)

@@ -7,6 +7,7 @@ loaded while nothing plays.
 
 import time
 from collections.abc import Sequence
+from functools import partial
 from pathlib import Path
 
 from PySide6.QtCore import QObject, QTimer
@@ -28,6 +29,7 @@ from demo_app.ui import application, keymap_file, saved, words
 from demo_app.ui.awake import Awake
 from demo_app.ui.placer import Placer
 from demo_app.ui.screen_memory import keep_place, read_place
+from demo_app.ui.screens import Place
 
 __all__ = ["Others", "PresentWindow", "run"]
 
@@ -191,10 +193,11 @@ def _show(app: QApplication, opening: Opening, folder: Path | None, minutes: flo
         window.cut(minutes)
     out = AudienceWindow()
     placer = Placer(out, window, read_place(folder))
-    placer.placed.connect(lambda _place: window.set_out(out))
-    placer.single.connect(lambda: window.set_out(None))
+    placer.placed.connect(partial(_take_out, window, out))
+    placer.single.connect(partial(window.set_out, None))
+    window.screens.swapped.connect(placer.swap)
     placer.told.connect(window.tell)
-    placer.chosen.connect(lambda place: keep_place(folder, place))
+    placer.chosen.connect(partial(keep_place, folder))
     placer.begin()
     awake = Awake()
     awake.start()
@@ -218,4 +221,13 @@ def _show(app: QApplication, opening: Opening, folder: Path | None, minutes: flo
 def _release_after_first(window: PresentWindow) -> None:
     session = window.session
     if session is not None:
-        session.framed.connect(lambda _frame: release_collector())
+        session.framed.connect(_started)
+
+
+def _started(_frame: object) -> None:
+    release_collector()
+
+
+def _take_out(window: PresentWindow, out: AudienceWindow, place: Place) -> None:
+    window.screens.show_place(words.text("audience.two", name=place.name), two=True)
+    window.set_out(out)

@@ -7,8 +7,8 @@ from demo_app.ui import theme, words
 from demo_app.ui.clock_bar import ClockBar
 from demo_app.ui.fields import Choice
 
-PAGES = ("show", "steps", "before", "between", "after", "keys")
-NO_SHEET_PAGES = ("show", "keys")
+PAGES = ("show", "steps", "before", "between", "after", "screens", "keys")
+NO_SHEET_PAGES = ("show", "screens", "keys")
 TOGGLES = ("blank", "freeze")
 ONCE = ("return", "strip")
 

@@ -13,9 +13,10 @@ from demo_app.content.cues.save import Captured, append_step
 from demo_app.content.running.saving import digest_of
 from demo_app.content.venue import Venue
 from demo_app.shells.presenting.window import PresentWindow
-from demo_app.ui import keymap_file, saved, words
+from demo_app.ui import keymap_file, preferences, saved, words
 from demo_app.ui.autosave import Autosave, hold
 from demo_app.ui.keymap import Keymap
+from demo_app.ui.preferences import Preferences
 from demo_app.ui.saved import Saved
 
 SETTLE_MS = 250
@@ -47,6 +48,7 @@ class Keeping(QObject):
         window.teach.changed.connect(self._keep_keys)
         window.before.form.changed.connect(self._keep_venue)
         window.before.form.told.connect(window.tell)
+        window.screens.chosen.connect(self._keep_preferences)
         window.step_saved.connect(self._save_step)
         self._watcher = QFileSystemWatcher(self)
         self._watcher.fileChanged.connect(self._touched)
@@ -81,6 +83,7 @@ class Keeping(QObject):
             self._window.tell(words.text("keeping.none"))
             return
         tell = self._window.tell
+        self._window.set_preferences(preferences.read(self._folder))
         self._favourites = saved.read_favourites(self._folder, tell)
         self._window.conductor.favourites = self._favourites
         try:
@@ -115,6 +118,9 @@ class Keeping(QObject):
                 saved.write_favourites(self._folder, self._favourites)
             except InputError as error:
                 self._window.tell(str(error))
+
+    def _keep_preferences(self, chosen: Preferences) -> None:
+        preferences.write(self._folder, chosen)
 
     def _keep_keys(self, keymap: Keymap) -> None:
         if self._folder is not None:

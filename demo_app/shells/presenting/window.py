@@ -2,7 +2,7 @@
 
 import datetime
 from collections.abc import Sequence
-from typing import Any
+from functools import partial
 
 from PySide6.QtCore import QSize, Qt, QTimer, Signal
 from PySide6.QtGui import QCloseEvent, QResizeEvent
@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QHBoxLayout, QStackedWidget, QVBoxLayout, QWidget
 
 from demo_app.content.cues.free import free_sheet
 from demo_app.content.cues.records import Sheet
+from demo_app.content.projector import Hall
 from demo_app.content.running import clock, walking
 from demo_app.content.running.records import VOTING, Running, counts_of
 from demo_app.content.venue import Venue
@@ -24,12 +25,16 @@ from demo_app.ui.captioning import Captioning
 from demo_app.ui.conductor import Conductor
 from demo_app.ui.controls import Controls
 from demo_app.ui.keymap import Context, Keymap
+from demo_app.ui.languages import ENGLISH_CODE, Language, language, languages
 from demo_app.ui.pages.after import AfterPage
 from demo_app.ui.pages.before import BeforePage
 from demo_app.ui.pages.between import BetweenPage
 from demo_app.ui.pages.emergency import EmergencyPage
+from demo_app.ui.pages.screens import ScreensPage
 from demo_app.ui.pages.steps import StepsPage
 from demo_app.ui.playing import Session
+from demo_app.ui.preferences import Preferences
+from demo_app.ui.projector_card import ProjectorCard
 from demo_app.ui.remote import Remote
 from demo_app.ui.request import Frame
 from demo_app.ui.show_header import ShowHeader
@@ -103,7 +108,8 @@ class PresentWindow(QWidget):
         )
         # The worker begins with the model while the widgets are being made.
         self._made: Session | None = None
-        self.second_language: Any = None
+        self.preferences = Preferences()
+        self.second_language: Language | None = None
         self._notes = False
         self._emergency = False
         self._closing = -AGAIN_S
@@ -136,7 +142,10 @@ class PresentWindow(QWidget):
         self.header.set_free(self.free)
         self.show_page, self.steps = ShowPage(self), StepsPage(self)
         self.before, self.between, self.after = BeforePage(), BetweenPage(), AfterPage()
-        self.emergency = EmergencyPage()
+        self.emergency, self.card = EmergencyPage(), ProjectorCard()
+        self.screens = ScreensPage(
+            tuple((one.code, one.name) for one in languages() if one.code != ENGLISH_CODE)
+        )
         self.teach = TeachPage(self.remote)
         self.controls = Controls(self)
         self.strip = ActionStrip(self)
@@ -147,6 +156,7 @@ class PresentWindow(QWidget):
             "before": self.before,
             "between": self.between,
             "after": self.after,
+            "screens": self.screens,
             "keys": self.teach,
             EMERGENCY: self.emergency,
         }
@@ -199,6 +209,8 @@ class PresentWindow(QWidget):
         self.before.minutes_chosen.connect(self.cut)
         self.before.rehearsal_chosen.connect(conductor.rehearse)
         self.teach.changed.connect(self.strip.set_keymap)
+        self.screens.chosen.connect(self.set_preferences)
+        self.screens.card_asked.connect(self._show_card)
         self.captioning.said.connect(self._describe)
         self.controls.save_asked.connect(self.save)
         self.controls.scene_chosen.connect(self.show_scene)
@@ -225,10 +237,14 @@ class PresentWindow(QWidget):
         own.set_interactive(True)
         for act in (own.show_question, own.show_card, own.show_widget):
             act(None)
+        self.screens.card.setChecked(False)
         own.set_blank(False)
         own.set_frozen(False)
         if out is not None:
             out.view.stages.set_leads(True)
+            out.set_look(self.preferences.look)
+            out.view.set_motion(self.preferences.motion)
+            out.view.set_sizing(partial(theme.Sizes.of, look=self.preferences.look))
             out.view.changed.connect(self._mirror)
             if self.session is not None:
                 out.view.set_session(self.session)
@@ -333,6 +349,21 @@ class PresentWindow(QWidget):
         self.before.show_sheet(sheet)
         self.conductor.reload(sheet, digest)
 
+    def set_preferences(self, preferences: Preferences) -> None:
+        """How both windows look, and how calm they are."""
+        self.preferences = preferences
+        self.screens.show_preferences(preferences)
+        self.conductor.set_calm(preferences.calm)
+        code = preferences.second
+        self.second_language = language(code) if code else None
+        for view in {self.show_page.view, *self.views}:
+            view.set_motion(preferences.motion)
+            view.set_sizing(partial(theme.Sizes.of, look=preferences.look))
+        if self.out is not None:
+            self.out.set_look(preferences.look)
+        self._size(again=True)
+        self.refresh()
+
     def show_venue(self, venue: Venue) -> None:
         """The venue's own rules."""
         self.venue = venue
@@ -415,6 +446,15 @@ class PresentWindow(QWidget):
         for view in {self.show_page.view, *self.views}:
             view.stages.choose_traces(traces)
 
+    def _show_card(self, on: bool) -> None:
+        """The projector card on the audience's window, or what was there."""
+        if on:
+            self.card.set_hall(
+                Hall(self.venue.number("picture_height_m"), self.venue.number("hall_depth_m"))
+            )
+        for view in self.views:
+            view.show_widget(self.card if on else None)
+
     def _set_notes(self, notes: bool) -> None:
         self._notes = notes
         self._lay_out()
@@ -432,13 +472,20 @@ class PresentWindow(QWidget):
 
     def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: D102
         super().resizeEvent(event)
-        sizes = theme.Sizes.of(self.height())
-        if sizes != self._sizes:
+        self._size()
+
+    def _size(self, *, again: bool = False) -> None:
+        """Type sizes, spacing and colours of all parts."""
+        look = self.preferences.look
+        sizes = theme.Sizes.of(self.height(), look)
+        if sizes != self._sizes or again:
             self._sizes = sizes
-            self.setStyleSheet(theme.style_sheet(sizes))
+            self.setPalette(theme.palette(look))
+            self.setStyleSheet(theme.style_sheet(sizes, look))
             for part in (
                 *(self.header, self.show_page, self.steps, self.before, self.between),
-                *(self.after, self.emergency, self.teach, self.controls, self.strip),
+                *(self.after, self.emergency, self.screens, self.teach),
+                *(self.controls, self.strip),
             ):
                 part.set_sizes(sizes)
             self._lay_out()

@@ -3,7 +3,7 @@
 import datetime
 
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QHBoxLayout, QWidget
+from PySide6.QtWidgets import QWidget
 
 from demo_app.content.checklist import Item, checklist
 from demo_app.content.cues.records import Sheet
@@ -12,7 +12,7 @@ from demo_app.content.venue import Venue
 from demo_app.scenes.settings import Setting
 from demo_app.ui import theme, words
 from demo_app.ui.fields import Tick, control_for
-from demo_app.ui.pages.parts import Page, TickList, label, push
+from demo_app.ui.pages.parts import Page, TickList, label
 from demo_app.ui.pages.venue_form import VenueForm
 
 LEAST_MIN, MOST_MIN = 3.0, 120.0
@@ -26,13 +26,10 @@ class BeforePage(Page):
     minutes_chosen : Signal(float)
         How long the show may take, min.
     rehearsal_chosen : Signal(bool)
-    card_asked : Signal(bool)
-        Whether the projector card is to be on the audience's window.
     """
 
     minutes_chosen = Signal(float)
     rehearsal_chosen = Signal(bool)
-    card_asked = Signal(bool)
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -54,20 +51,13 @@ class BeforePage(Page):
         self.cut = label("", "", self)
         self.rehearsal = Tick(words.text("before.rehearsal"), self)
         self.rehearsal.toggled.connect(self.rehearsal_chosen)
-        self.card = push("before.card", self)
-        self.card.setCheckable(True)
-        self.card.toggled.connect(self.card_asked)
         self.lists = {
             name: TickList(words.text(f"before.{name}"), self)
             for name in ("props", "samples", "eyewear", "helpers", "cautions")
         }
         self.form = VenueForm(self)
-        row = QHBoxLayout()
-        row.addWidget(self.card)
-        row.addStretch(1)
         for widget in (self.title, self.minutes, self.cut, self.rehearsal):
             self.box.addWidget(widget)
-        self.box.addLayout(row)
         for listed in self.lists.values():
             self.box.addWidget(listed)
         self.box.addWidget(self.form)

@@ -1,4 +1,4 @@
-"""All steps of the show: to jump to, to cut to the time left, to add the state shown, to rehearse."""
+"""All steps of the show: to jump to, to cut, to add to, to rehearse."""
 
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
@@ -55,7 +55,7 @@ class StepsPage(QWidget):
         self.list.set_sizes(sizes)
 
     def show_proposal(self, sheet: Sheet, found: Proposal | None) -> None:
-        """What a rehearsal has measured so far, and the cut that it proposes; None: no rehearsal."""
+        """What a rehearsal has measured so far, and the cut that it proposes; None: none."""
         if found is None:
             self.line.setText("")
             return
