@@ -16,9 +16,10 @@ from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from demo_app.optics.retardation import Stage
 from demo_app.scenes.scene import Mark, Outline
-from demo_app.ui import theme, words
+from demo_app.ui import theme
 from demo_app.ui.field import Field, outlines
 from demo_app.ui.hand import HOVERING, TOUCHING, soft_ring
+from demo_app.ui.light_notes import light_notes
 from demo_app.ui.marks import MarkPainter, plate, plate_size, scale_bar
 from demo_app.ui.request import Pixels
 
@@ -51,7 +52,7 @@ class PictureView(QWidget):
         self._pixels: Pixels | None = None
         self._stage: Stage | None = None
         self._marks: tuple[Mark, ...] = ()
-        self._gain = 1.0
+        self._gain = self._dimmed = 1.0
         self._caption = ""
         self._size_px = 16
         self.pointing = False
@@ -106,11 +107,15 @@ class PictureView(QWidget):
         outlines: tuple[Outline, ...],
         gain: float,
         caption: str,
+        dimmed: float = 1.0,
     ) -> None:
-        """Show a picture; the memory is not copied and must stay as it is while shown."""
+        """Show a picture; the memory is not copied and must stay as it is while shown.
+
+        `gain` and `dimmed`, by which it is brighter or darker than it would be, are told on it.
+        """
         self._pixels, self._stage, self._marks = pixels, stage, marks
         self._outlines = outlines
-        self._gain, self._caption = gain, caption
+        self._gain, self._caption, self._dimmed = gain, caption, dimmed
         self.update()
 
     def own(self) -> None:
@@ -192,12 +197,7 @@ class PictureView(QWidget):
             )
             size = plate_size(font, said)
             plate(painter, QRectF(margin, margin, *size), said)
-        if self._gain != 1:
-            said = words.text("gain", gain=words.number(self._gain))
-            size = plate_size(font, said)
-            right = self.width() - margin - size[0]
-            down = self.height() - margin - size[1]
-            plate(painter, QRectF(right, down, *size), said, theme.ALERT)
+        light_notes(painter, QRectF(self.rect()), self._size_px, self._gain, self._dimmed)
 
     def _paint_line(self, painter: QPainter, line: Outline, field: Field) -> None:
         dashed = line.kind in {"cut", "interlayer"}

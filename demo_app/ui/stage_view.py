@@ -207,6 +207,7 @@ class StageView(QWidget):
             frame.outlines,
             frame.instrument.gain,
             self._caption(frame),
+            frame.dimmed,
         )
         self.sentence.say(words.sentence(scene, frame.message))
         section = frame.section

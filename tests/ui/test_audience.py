@@ -6,6 +6,7 @@ from dataclasses import replace
 
 import bar_scene
 import numpy as np
+import overlap
 import psutil
 import pytest
 from PySide6.QtCore import QCoreApplication, QEvent, QPoint, Qt
@@ -373,6 +374,27 @@ def test_the_session_goes_on_below_a_card(view, session, settle):
     settle(session)
     view.show_card(None)
     assert view.stage.picture._pixels is session.frame.pixels
+
+
+# What was done to the light
+
+
+def notes(view):
+    return [one.said for one in overlap.drawn(view) if one.said.startswith(("bright", "Calm"))]
+
+
+def test_a_gain_and_a_dimming_are_told_on_the_picture_frozen_or_not(view, session, settle):
+    assert notes(view) == []
+    session.brighten()
+    settle(session)
+    view.stage.show_frame(replace(session.frame, dimmed=0.4))
+    told = ["brightened 10 ×", "Calm picture: dimmed to 40 % because of its stripes"]
+    assert notes(view) == told
+    view.set_frozen(True)
+    session.brighten()
+    settle(session)
+    assert notes(view) == told
+    assert overlap.painted(view) == []
 
 
 # Captions
