@@ -121,9 +121,7 @@ class Worker(QThread):
             message=scene.say(settings, before),
             instrument=instrument,
             pixels=pixels,
-            held_pixels=None
-            if held is None
-            else self._draw_held(held, request),
+            held_pixels=None if held is None else self._draw_held(held, request),
             dimmed=dimmed,
             calming=calming,
         )
