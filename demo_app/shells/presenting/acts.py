@@ -95,7 +95,7 @@ def _emergency(window: "PresentWindow") -> None:
 def _section(window: "PresentWindow") -> None:
     mode = "stress" if window.stage.section.mode == "temperature" else "temperature"
     window.controls.light.section.show_value(mode)
-    window.set_section_mode(mode)
+    window.side.set_section_mode(mode)
 
 
 def _tint(window: "PresentWindow") -> None:

@@ -2,7 +2,6 @@
 
 import datetime
 from collections.abc import Sequence
-from functools import partial
 
 from PySide6.QtCore import QSize, Qt, QTimer, Signal
 from PySide6.QtGui import QCloseEvent, QResizeEvent
@@ -10,22 +9,21 @@ from PySide6.QtWidgets import QHBoxLayout, QStackedWidget, QVBoxLayout, QWidget
 
 from demo_app.content.cues.free import free_sheet
 from demo_app.content.cues.records import Sheet
-from demo_app.content.projector import Hall
 from demo_app.content.running import clock, walking
 from demo_app.content.running.records import VOTING, Running, counts_of
 from demo_app.content.venue import Venue
 from demo_app.scenes import catalogue
-from demo_app.scenes.scene import Reading, Scene
+from demo_app.scenes.scene import Scene
 from demo_app.shells.audience import AudienceWindow
 from demo_app.shells.presenting import acts
+from demo_app.shells.presenting.audience_side import AudienceSide
 from demo_app.ui import show_words, theme, words
 from demo_app.ui.action_strip import ActionStrip
-from demo_app.ui.audience_view import LIVE, AudienceView
-from demo_app.ui.captioning import Captioning
+from demo_app.ui.audience_view import AudienceView
 from demo_app.ui.conductor import Conductor
 from demo_app.ui.controls import Controls
 from demo_app.ui.keymap import Context, Keymap
-from demo_app.ui.languages import ENGLISH_CODE, Language, language, languages
+from demo_app.ui.languages import ENGLISH_CODE, languages
 from demo_app.ui.pages.after import AfterPage
 from demo_app.ui.pages.before import BeforePage
 from demo_app.ui.pages.between import BetweenPage
@@ -34,7 +32,6 @@ from demo_app.ui.pages.screens import ScreensPage
 from demo_app.ui.pages.steps import StepsPage
 from demo_app.ui.playing import Session
 from demo_app.ui.preferences import Preferences
-from demo_app.ui.projector_card import ProjectorCard
 from demo_app.ui.remote import Remote
 from demo_app.ui.request import Frame
 from demo_app.ui.show_header import ShowHeader
@@ -44,7 +41,6 @@ from demo_app.ui.teach_page import TeachPage
 from demo_app.ui.worker import Worker
 
 SECOND_MS = 500
-MIRROR_MS = 2000
 EMERGENCY = "emergency"
 AGAIN_S = 5.0
 """A window that is closed while a show runs asks for it a second time within this."""
@@ -108,12 +104,9 @@ class PresentWindow(QWidget):
         )
         # The worker begins with the model while the widgets are being made.
         self._made: Session | None = None
-        self.preferences = Preferences()
-        self.second_language: Language | None = None
         self._notes = False
         self._emergency = False
         self._closing = -AGAIN_S
-        self.out: AudienceWindow | None = None
         try:
             self._build(keymap or Keymap())
         except BaseException:
@@ -132,9 +125,14 @@ class PresentWindow(QWidget):
         return self.show_page.view.stage
 
     @property
+    def out(self) -> AudienceWindow | None:
+        """The audience's own window, while it has one."""
+        return self.side.out
+
+    @property
     def views(self) -> tuple[AudienceView, ...]:
         """The views that are the audience's: this window's, or the projector's."""
-        return (self.show_page.view,) if self.out is None else (self.out.view,)
+        return self.side.views
 
     def _build(self, keymap: Keymap) -> None:
         self.remote = Remote(keymap, self._context, self)
@@ -142,7 +140,7 @@ class PresentWindow(QWidget):
         self.header.set_free(self.free)
         self.show_page, self.steps = ShowPage(self), StepsPage(self)
         self.before, self.between, self.after = BeforePage(), BetweenPage(), AfterPage()
-        self.emergency, self.card = EmergencyPage(), ProjectorCard()
+        self.emergency = EmergencyPage()
         self.screens = ScreensPage(
             tuple((one.code, one.name) for one in languages() if one.code != ENGLISH_CODE)
         )
@@ -177,10 +175,7 @@ class PresentWindow(QWidget):
         self._ticking = QTimer(self)
         self._ticking.setInterval(SECOND_MS)
         self._ticking.timeout.connect(self._tick)
-        self._mirroring = QTimer(self)
-        self._mirroring.setInterval(MIRROR_MS)
-        self._mirroring.timeout.connect(self._mirror)
-        self.captioning = Captioning(lambda: self.session, self._listened_to, self)
+        self.side = AudienceSide(self.conductor, self.show_page, self._read, self)
         self._connect()
         self.strip.set_keymap(keymap)
         self.show_venue(Venue(""))
@@ -190,7 +185,6 @@ class PresentWindow(QWidget):
     def _connect(self) -> None:
         conductor = self.conductor
         conductor.changed.connect(self.refresh)
-        conductor.left.connect(self._let_go)
         conductor.made.connect(self._take_session)
         conductor.staged.connect(self._show_session)
         conductor.told.connect(self.tell)
@@ -205,17 +199,16 @@ class PresentWindow(QWidget):
         self.steps.save_asked.connect(self.step_saved)
         self.show_page.hands.counted.connect(conductor.vote)
         self.show_page.view.stages.tapped.connect(self._tapped)
-        self.show_page.view.changed.connect(self._mirror)
         self.before.minutes_chosen.connect(self.cut)
         self.before.rehearsal_chosen.connect(conductor.rehearse)
         self.teach.changed.connect(self.strip.set_keymap)
         self.screens.chosen.connect(self.set_preferences)
         self.screens.card_asked.connect(self._show_card)
-        self.captioning.said.connect(self._describe)
+        self.side.captioning.said.connect(self._describe)
         self.controls.save_asked.connect(self.save)
         self.controls.scene_chosen.connect(self.show_scene)
-        self.controls.light.mode_chosen.connect(self.set_section_mode)
-        self.controls.light.traces_chosen.connect(self._choose_traces)
+        self.controls.light.mode_chosen.connect(self.side.set_section_mode)
+        self.controls.light.traces_chosen.connect(self.side.choose_traces)
 
     def begin(self) -> None:
         """Show the first step; called once, when the window is about to be shown."""
@@ -228,46 +221,16 @@ class PresentWindow(QWidget):
 
     def set_out(self, out: AudienceWindow | None) -> None:
         """The audience has a window of its own from now on, or none."""
-        if out is self.out:
-            return
-        self.out = out
-        own = self.show_page.view
-        two = out is not None
-        own.stages.set_leads(not two)
-        own.set_interactive(True)
-        for act in (own.show_question, own.show_card, own.show_widget):
-            act(None)
-        self.screens.card.setChecked(False)
-        own.set_blank(False)
-        own.set_frozen(False)
-        if out is not None:
-            out.view.stages.set_leads(True)
-            out.set_look(self.preferences.look)
-            out.view.set_motion(self.preferences.motion)
-            out.view.set_sizing(partial(theme.Sizes.of, look=self.preferences.look))
-            out.view.changed.connect(self._mirror)
-            if self.session is not None:
-                out.view.set_session(self.session)
-            self._mirroring.start()
-        else:
-            self._mirroring.stop()
-        self._lay_out()
-        self.refresh()
+        if out is not self.out:
+            self.side.set_out(out)
+            self.screens.card.setChecked(False)
+            self._lay_out()
+            self.refresh()
 
     def refresh(self) -> None:
         """Everything that depends on the running show."""
         conductor, running, sheet = self.conductor, self.conductor.running, self.conductor.sheet
-        began = self.free or show_words.began(running)
-        poll = show_words.poll_of(running, sheet, conductor.outcome)
-        card = None if began else show_words.welcome(sheet, self.venue, _today())
-        if self._emergency:
-            card = show_words.pause_card()
-        for view in self.views:
-            view.show_question(poll)
-            view.show_card(card)
-            view.set_caption_languages(self._languages() if running.captions else 0)
-            view.set_frozen(running.frozen)
-            view.set_blank(running.blank)
+        self.side.refresh(self.venue, emergency=self._emergency)
         question = conductor.question if running.phase in VOTING else None
         self.show_page.show_step(conductor.step, clock.coming(running, sheet))
         self.show_page.show_hands(question, counts_of(running, sheet))
@@ -290,32 +253,13 @@ class PresentWindow(QWidget):
         left = found.left if found.left is not None else 60 * sheet.minutes
         self.header.clock.show_times(wall, found.step_left, left, found.late)
 
-    def _listened_to(self) -> bool:
-        """Whether anybody reads what is seen."""
-        return self.conductor.running.captions or self.controls.numbers.isVisible()
+    def _read(self) -> bool:
+        """Whether the page is open on which what is seen is read."""
+        return self.controls.numbers.isVisible()
 
-    def _languages(self) -> int:
-        return 1 if self.second_language is None else 2
-
-    def _describe(self, said: str, frame: Frame) -> None:
-        """What is seen, in words: for the presenter to read out, and as captions."""
+    def _describe(self, said: str, _frame: Frame) -> None:
+        """What is seen, in words, for the presenter to read out."""
         self.controls.numbers.show_words(said)
-        if not self.conductor.running.captions or self.session is None:
-            return
-        written = self.conductor.step.captions
-        lines = [written.get(self.conductor.sheet.language, said)]
-        second = self.second_language
-        if second is not None:
-            told = second.sentence(self.session.scene, frame.message)
-            lines.append(written.get(second.code, told))
-        for view in self.views:
-            view.set_captions(lines)
-
-    def _mirror(self) -> None:
-        if self.out is not None and self.out.isVisible() and self.show_page.isVisible():
-            state = self.out.view.state
-            said = show_words.state_words(state, self.conductor.running)
-            self.show_page.mirror.copy(self.out.view, said, live=state == LIVE)
 
     def _take_session(self, session: Session) -> None:
         """A new session has been made: the controls are its from now on."""
@@ -324,13 +268,7 @@ class PresentWindow(QWidget):
         self.controls.choose_scene(session.scene.id)
 
     def _show_session(self, session: Session) -> None:
-        for view in {self.show_page.view, *self.views}:
-            view.set_session(session)
-            view.stages.set_section_mode(self.controls.light.section.value())
-
-    def _let_go(self) -> None:
-        for view in {self.show_page.view, *self.views}:
-            view.stage.let_go()
+        self.side.show_session(session, str(self.controls.light.section.value()))
 
     def show_page_called(self, name: str) -> None:
         """Show one of the pages."""
@@ -351,16 +289,9 @@ class PresentWindow(QWidget):
 
     def set_preferences(self, preferences: Preferences) -> None:
         """How both windows look, and how calm they are."""
-        self.preferences = preferences
         self.screens.show_preferences(preferences)
         self.conductor.set_calm(preferences.calm)
-        code = preferences.second
-        self.second_language = language(code) if code else None
-        for view in {self.show_page.view, *self.views}:
-            view.set_motion(preferences.motion)
-            view.set_sizing(partial(theme.Sizes.of, look=preferences.look))
-        if self.out is not None:
-            self.out.set_look(preferences.look)
+        self.side.set_preferences(preferences)
         self._size(again=True)
         self.refresh()
 
@@ -430,11 +361,6 @@ class PresentWindow(QWidget):
         """After a fault: start the scene again and say so; the audience sees nothing of it."""
         self.conductor.recover(problem)
 
-    def set_section_mode(self, mode: str) -> None:
-        """Colour the section by "temperature" or "stress"."""
-        for view in {self.show_page.view, *self.views}:
-            view.stages.set_section_mode(mode)
-
     def _jump(self, place: int) -> None:
         acts.jump(self, place)
 
@@ -442,18 +368,9 @@ class PresentWindow(QWidget):
         if self.session is not None:
             self.session.toggle()
 
-    def _choose_traces(self, traces: tuple[Reading, ...]) -> None:
-        for view in {self.show_page.view, *self.views}:
-            view.stages.choose_traces(traces)
-
     def _show_card(self, on: bool) -> None:
         """The projector card on the audience's window, or what was there."""
-        if on:
-            self.card.set_hall(
-                Hall(self.venue.number("picture_height_m"), self.venue.number("hall_depth_m"))
-            )
-        for view in self.views:
-            view.show_widget(self.card if on else None)
+        self.side.show_projector_card(self.venue, on)
 
     def _set_notes(self, notes: bool) -> None:
         self._notes = notes
@@ -476,7 +393,7 @@ class PresentWindow(QWidget):
 
     def _size(self, *, again: bool = False) -> None:
         """Type sizes, spacing and colours of all parts."""
-        look = self.preferences.look
+        look = self.side.preferences.look
         sizes = theme.Sizes.of(self.height(), look)
         if sizes != self._sizes or again:
             self._sizes = sizes
@@ -511,8 +428,7 @@ class PresentWindow(QWidget):
         """Stop timers and thread; may be called twice."""
         if hasattr(self, "_ticking"):
             self._ticking.stop()
-            self.captioning.stop()
-            self._mirroring.stop()
+            self.side.end()
             self.remote.uninstall()
             self.strip.close_strip()
         self.conductor.end()
