@@ -165,7 +165,9 @@ class AudienceSide(QObject):
     def _caption(self, said: str, frame: Frame) -> None:
         """Captions: what the sheet has written for the step, else what is seen."""
         conductor, session = self._conductor, self._conductor.session
-        if not conductor.running.captions or session is None:
+        running = conductor.running
+        # A frozen picture keeps its words.
+        if not running.captions or running.frozen or session is None:
             return
         written = conductor.step.captions
         lines = [written.get(conductor.sheet.language, said)]
