@@ -10,8 +10,8 @@ from demo_app.content.projector import Hall
 from demo_app.content.venue import Venue
 from demo_app.scenes.scene import Reading
 from demo_app.shells.audience import AudienceWindow
-from demo_app.ui import show_words, theme
-from demo_app.ui.audience_view import LIVE, AudienceView
+from demo_app.ui import show_words
+from demo_app.ui.audience_view import LIVE, AudienceView, sizes_of
 from demo_app.ui.captioning import Captioning
 from demo_app.ui.conductor import Conductor
 from demo_app.ui.languages import Language, language
@@ -110,7 +110,7 @@ class AudienceSide(QObject):
         self._second = language(preferences.second) if preferences.second else None
         for view in self.all_views:
             view.set_motion(preferences.motion)
-            view.set_sizing(partial(theme.Sizes.of, look=preferences.look))
+            view.set_sizing(partial(sizes_of, scale=preferences.look.scale))
         if self.out is not None:
             self.out.set_look(preferences.look)
 

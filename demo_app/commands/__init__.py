@@ -1,0 +1,1 @@
+"""What the words of the command line do; each imports only what it needs."""

@@ -1,0 +1,73 @@
+"""Commands that open a window."""
+
+import argparse
+import os
+import sys
+from pathlib import Path
+from typing import Any
+
+from demo_app.base.errors import InputError
+
+SHOW = "lehrlight-show"
+
+
+def start(words: argparse.Namespace) -> int:
+    """The start window; without a screen, pictures of every scene."""
+    if _has_screen():
+        return _window("demo_app.shells.start")
+    from demo_app.content.show import draw_show
+    from demo_app.scenes.catalogue import scenes
+
+    print(f"No screen was found: the demo show is drawn into ./{SHOW}", flush=True)
+    draw_show(scenes().values(), Path(SHOW), lambda line: print(line, flush=True))
+    return 0
+
+
+def present(words: argparse.Namespace) -> int:
+    """The live show."""
+    from demo_app.content.cues.load import load
+    from demo_app.content.cues.named import sheet_called
+    from demo_app.content.words import parse_number
+
+    minutes = None
+    if words.minutes is not None:
+        minutes = parse_number(words.minutes, place="--minutes", low=1, high=180, unit="min")
+    path = sheet_called(words.what) if words.what else None
+    if path is not None:
+        load(path)
+    if not _has_screen():
+        raise InputError(
+            "no screen was found",
+            place="present",
+            remedy="'lehrlight picture SCENE --out FILE.png' needs none",
+        )
+    return _window(
+        "demo_app.shells.present",
+        words.what,
+        minutes=minutes,
+        rehearsal=words.rehearse,
+        go_on=words.go_on,
+    )
+
+
+def _has_screen() -> bool:
+    from demo_app.content.screen import has_screen
+
+    return has_screen(os.environ, sys.platform)
+
+
+def _window(module: str, *words: str | None, **more: Any) -> int:
+    import importlib
+
+    from demo_app.base.process import hold_collector
+
+    hold_collector()  # The shell lets go once its first picture is there.
+    try:
+        run = importlib.import_module(module).run
+    except ImportError as error:
+        if isinstance(error, ModuleNotFoundError):
+            raise
+        raise InputError(
+            str(error), place="window", remedy="install the system packages that the README names"
+        ) from None
+    return int(run(*words, sys.argv[:1], **more))
