@@ -1,0 +1,6280 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="de" sourcelanguage="en">
+<context>
+    <name>language</name>
+    <message>
+        <source>English</source>
+        <comment>name</comment>
+        <translation>Deutsch</translation>
+    </message>
+</context>
+<context>
+    <name>scene.bubble</name>
+    <message>
+        <source>Bubble</source>
+        <comment>title</comment>
+        <translation>Glaskolben</translation>
+    </message>
+    <message>
+        <source>Fresh from the pipe, {hot:.0f} °C. A first answer for the cold foot: outside squeezed with {squeeze:.0f} MPa, inside pulled with {pull:.0f} MPa.</source>
+        <comment>text.fresh</comment>
+        <translation>Frisch von der Pfeife, {hot:.0f} °C. Erste Schätzung für den kalten Boden: außen {squeeze:.0f} MPa Druck, innen {pull:.0f} MPa Zug.</translation>
+    </message>
+    <message>
+        <source>Fresh from the pipe, {hot:.0f} °C, and into the oven. A first answer: after {hours:.0f} hours hardly {stress:.1f} MPa will be left.</source>
+        <comment>text.fresh_oven</comment>
+        <translation>Frisch von der Pfeife, {hot:.0f} °C, und in den Kühlofen. Erste Schätzung: Nach {hours:.0f} Stunden bleiben kaum {stress:.1f} MPa.</translation>
+    </message>
+    <message>
+        <source>The outside of the foot is stiff already, its inside is still soft at {inside:.0f} °C and gives way.</source>
+        <comment>text.soft</comment>
+        <translation>Der Boden ist außen schon starr, innen mit {inside:.0f} °C noch weich: Dort gibt er nach.</translation>
+    </message>
+    <message>
+        <source>The oven keeps inside and outside alike: {outside:.0f} and {inside:.0f} °C. So both stiffen together.</source>
+        <comment>text.even</comment>
+        <translation>Der Ofen hält innen und außen fast gleich warm: außen {outside:.0f}, innen {inside:.0f} °C. So erstarren beide zusammen.</translation>
+    </message>
+    <message>
+        <source>All of it is stiff now. The inside is still hotter and shrinks more: it squeezes the outside with {squeeze:.0f} MPa.</source>
+        <comment>text.shrinking</comment>
+        <translation>Jetzt ist alles starr. Das Innere ist noch heißer und schrumpft mehr: Es setzt die Außenseite unter {squeeze:.0f} MPa Druck.</translation>
+    </message>
+    <message>
+        <source>Cold, and this stays: the outside of the foot is squeezed with {squeeze:.0f} MPa, the inside pulled with {pull:.0f} MPa.</source>
+        <comment>text.locked</comment>
+        <translation>Kalt, und das bleibt: Der Boden steht außen unter {squeeze:.0f} MPa Druck, innen unter {pull:.0f} MPa Zug.</translation>
+    </message>
+    <message>
+        <source>Cold and calm after {hours:.0f} hours in the oven: less than {stress:.1f} MPa is left, and the picture is dark.</source>
+        <comment>text.calm</comment>
+        <translation>Kalt und ruhig nach {hours:.0f} Stunden im Kühlofen: Weniger als {stress:.1f} MPa bleiben, und das Bild ist dunkel.</translation>
+    </message>
+    <message>
+        <source>The flask is still hot. The test comes once it is cold.</source>
+        <comment>text.wait</comment>
+        <translation>Der Kolben ist noch heiß. Geprüft wird er, wenn er kalt ist.</translation>
+    </message>
+    <message>
+        <source>A blow of {energy:.1f} J from outside, and it holds: half of such flasks bear {limit:.1f} J. The squeezed skin keeps flaws shut.</source>
+        <comment>text.blow_held</comment>
+        <translation>Ein Schlag von außen mit {energy:.1f} J, und er hält: Die Hälfte solcher Kolben erträgt {limit:.1f} J. Die Außenhaut steht unter Druck und hält Fehlstellen geschlossen.</translation>
+    </message>
+    <message>
+        <source>A blow of {energy:.1f} J from outside, and it holds. Half of such flasks bear {limit:.1f} J: no squeezed skin helps this one.</source>
+        <comment>text.blow_held_calm</comment>
+        <translation>Ein Schlag von außen mit {energy:.1f} J, und er hält. Die Hälfte solcher Kolben erträgt {limit:.1f} J: Diesem hilft keine Druckschicht.</translation>
+    </message>
+    <message>
+        <source>A blow of {energy:.1f} J was too much: half of such flasks bear {limit:.1f} J.</source>
+        <comment>text.blow_broke</comment>
+        <translation>Ein Schlag mit {energy:.1f} J war zu viel: Die Hälfte solcher Kolben erträgt {limit:.1f} J.</translation>
+    </message>
+    <message>
+        <source>A scratch of {depth:.0f} µm inside, and it holds. It takes {limit:.0f} µm for the pull to open it.</source>
+        <comment>text.scratch_held</comment>
+        <translation>Innen ein Kratzer von {depth:.0f} µm, und er hält. Erst ab {limit:.0f} µm zieht ihn der Zug auf.</translation>
+    </message>
+    <message>
+        <source>A scratch of {depth:.0f} µm inside, and nothing happens: in there nothing pulls. It takes a blow of {load:.2g} J from outside to open it.</source>
+        <comment>text.scratch_held_calm</comment>
+        <translation>Innen ein Kratzer von {depth:.0f} µm, und nichts geschieht: Dort herrscht kein Zug. Erst ein Schlag von außen mit {load:.2g} J öffnet ihn.</translation>
+    </message>
+    <message>
+        <source>A scratch of {depth:.0f} µm inside, and it holds: the pull in there is too weak to open any. It takes a blow of {load:.2g} J from outside.</source>
+        <comment>text.scratch_held_weak</comment>
+        <translation>Innen ein Kratzer von {depth:.0f} µm, und er hält: Der Zug dort ist zu schwach, um einen zu öffnen. Es braucht einen Schlag von außen mit {load:.2g} J.</translation>
+    </message>
+    <message>
+        <source>No scratch, and nothing happens.</source>
+        <comment>text.no_scratch</comment>
+        <translation>Kein Kratzer, und nichts geschieht.</translation>
+    </message>
+    <message>
+        <source>A scratch of {depth:.0f} µm inside was enough: the pull opens it from {limit:.0f} µm on, and the stored {energy:.2f} J shatter the flask.</source>
+        <comment>text.scratch_shattered</comment>
+        <translation>Innen ein Kratzer von {depth:.0f} µm genügte: Ab {limit:.0f} µm öffnet ihn der Zug, und die gespeicherten {energy:.2f} J zertrümmern den Kolben.</translation>
+    </message>
+    <message>
+        <source>A scratch of {depth:.0f} µm inside was enough: from {limit:.0f} µm on the pull opens it. The thin glass stores too little to shatter.</source>
+        <comment>text.scratch_cracked</comment>
+        <translation>Innen ein Kratzer von {depth:.0f} µm genügte: Ab {limit:.0f} µm öffnet ihn der Zug. Zum Zertrümmern speichert das dünne Glas zu wenig.</translation>
+    </message>
+    <message>
+        <source>around the flask</source>
+        <comment>text.stress</comment>
+        <translation>um den Kolben herum</translation>
+    </message>
+    <message>
+        <source>below the outside</source>
+        <comment>text.depth</comment>
+        <translation>unter der Außenseite</translation>
+    </message>
+    <message>
+        <source>in the foot</source>
+        <comment>text.through_foot</comment>
+        <translation>im Boden</translation>
+    </message>
+    <message>
+        <source>first answer</source>
+        <comment>text.through_first</comment>
+        <translation>erste Schätzung</translation>
+    </message>
+    <message>
+        <source>stress</source>
+        <comment>text.pull</comment>
+        <translation>Spannung</translation>
+    </message>
+    <message>
+        <source>Hit it outside</source>
+        <comment>action.hit</comment>
+        <translation>Außen anschlagen</translation>
+    </message>
+    <message>
+        <source>Scratch it inside</source>
+        <comment>action.scratch</comment>
+        <translation>Innen ritzen</translation>
+    </message>
+    <message>
+        <source>A whole one again</source>
+        <comment>action.whole</comment>
+        <translation>Wieder ein heiler</translation>
+    </message>
+    <message>
+        <source>Glass</source>
+        <comment>setting.glass</comment>
+        <translation>Glas</translation>
+    </message>
+    <message>
+        <source>What it is made of.</source>
+        <comment>setting.glass.help</comment>
+        <translation>Woraus es besteht.</translation>
+    </message>
+    <message>
+        <source>Borosilicate</source>
+        <comment>choice.glass.borosilicate</comment>
+        <translation>Borosilikat</translation>
+    </message>
+    <message>
+        <source>Fused silica</source>
+        <comment>choice.glass.fused-silica</comment>
+        <translation>Kieselglas</translation>
+    </message>
+    <message>
+        <source>Lead crystal</source>
+        <comment>choice.glass.lead-crystal</comment>
+        <translation>Bleikristall</translation>
+    </message>
+    <message>
+        <source>Soda lime</source>
+        <comment>choice.glass.soda-lime</comment>
+        <translation>Kalknatron</translation>
+    </message>
+    <message>
+        <source>Diameter</source>
+        <comment>setting.outer_diameter_mm</comment>
+        <translation>Durchmesser</translation>
+    </message>
+    <message>
+        <source>Outer diameter of the flask.</source>
+        <comment>setting.outer_diameter_mm.help</comment>
+        <translation>Außendurchmesser des Kolbens.</translation>
+    </message>
+    <message>
+        <source>Length</source>
+        <comment>setting.length_mm</comment>
+        <translation>Länge</translation>
+    </message>
+    <message>
+        <source>From the foot to the mouth.</source>
+        <comment>setting.length_mm.help</comment>
+        <translation>Vom Boden bis zur Mündung.</translation>
+    </message>
+    <message>
+        <source>Foot</source>
+        <comment>setting.base_mm</comment>
+        <translation>Boden</translation>
+    </message>
+    <message>
+        <source>Thickness in the middle of the foot.</source>
+        <comment>setting.base_mm.help</comment>
+        <translation>Dicke in der Mitte des Bodens.</translation>
+    </message>
+    <message>
+        <source>Wall</source>
+        <comment>setting.wall_mm</comment>
+        <translation>Wand</translation>
+    </message>
+    <message>
+        <source>Thickness of the wall.</source>
+        <comment>setting.wall_mm.help</comment>
+        <translation>Dicke der Wand.</translation>
+    </message>
+    <message>
+        <source>Cooled</source>
+        <comment>setting.way</comment>
+        <translation>Gekühlt</translation>
+    </message>
+    <message>
+        <source>In the open, or by an oven programme.</source>
+        <comment>setting.way.help</comment>
+        <translation>An der Luft oder nach einem Ofenprogramm.</translation>
+    </message>
+    <message>
+        <source>Air</source>
+        <comment>choice.way.air</comment>
+        <translation>Luft</translation>
+    </message>
+    <message>
+        <source>Oven</source>
+        <comment>choice.way.oven</comment>
+        <translation>Ofen</translation>
+    </message>
+    <message>
+        <source>Test</source>
+        <comment>setting.test</comment>
+        <translation>Prüfung</translation>
+    </message>
+    <message>
+        <source>What is done to the cold flask.</source>
+        <comment>setting.test.help</comment>
+        <translation>Was mit dem kalten Kolben geschieht.</translation>
+    </message>
+    <message>
+        <source>None</source>
+        <comment>choice.test.none</comment>
+        <translation>Keine</translation>
+    </message>
+    <message>
+        <source>Blow</source>
+        <comment>choice.test.blow</comment>
+        <translation>Schlag</translation>
+    </message>
+    <message>
+        <source>Scratch</source>
+        <comment>choice.test.scratch</comment>
+        <translation>Kratzer</translation>
+    </message>
+    <message>
+        <source>Blow</source>
+        <comment>setting.blow_J</comment>
+        <translation>Schlag</translation>
+    </message>
+    <message>
+        <source>Energy of a soft blow on the foot, from outside.</source>
+        <comment>setting.blow_J.help</comment>
+        <translation>Energie eines weichen Schlags von außen auf den Boden.</translation>
+    </message>
+    <message>
+        <source>Scratch</source>
+        <comment>setting.scratch_um</comment>
+        <translation>Kratzer</translation>
+    </message>
+    <message>
+        <source>Depth of a long scratch inside the foot.</source>
+        <comment>setting.scratch_um.help</comment>
+        <translation>Tiefe eines langen Kratzers innen im Boden.</translation>
+    </message>
+    <message>
+        <source>Foot, outside</source>
+        <comment>reading.base_outside_MPa</comment>
+        <translation>Boden außen</translation>
+    </message>
+    <message>
+        <source>Of the cold flask; until then foreseen.</source>
+        <comment>reading.base_outside_MPa.help</comment>
+        <translation>Am kalten Kolben; bis dahin vorausgesagt.</translation>
+    </message>
+    <message>
+        <source>Foot, inside</source>
+        <comment>reading.base_inside_MPa</comment>
+        <translation>Boden innen</translation>
+    </message>
+    <message>
+        <source>Of the cold flask; until then foreseen.</source>
+        <comment>reading.base_inside_MPa.help</comment>
+        <translation>Am kalten Kolben; bis dahin vorausgesagt.</translation>
+    </message>
+    <message>
+        <source>Wall, outside</source>
+        <comment>reading.wall_outside_MPa</comment>
+        <translation>Wand außen</translation>
+    </message>
+    <message>
+        <source>Of the cold flask; until then foreseen.</source>
+        <comment>reading.wall_outside_MPa.help</comment>
+        <translation>Am kalten Kolben; bis dahin vorausgesagt.</translation>
+    </message>
+    <message>
+        <source>Wall, inside</source>
+        <comment>reading.wall_inside_MPa</comment>
+        <translation>Wand innen</translation>
+    </message>
+    <message>
+        <source>Of the cold flask; until then foreseen.</source>
+        <comment>reading.wall_inside_MPa.help</comment>
+        <translation>Am kalten Kolben; bis dahin vorausgesagt.</translation>
+    </message>
+    <message>
+        <source>Largest pull inside</source>
+        <comment>reading.inside_peak_MPa</comment>
+        <translation>Größter Zug innen</translation>
+    </message>
+    <message>
+        <source>Of the cold flask, anywhere.</source>
+        <comment>reading.inside_peak_MPa.help</comment>
+        <translation>Irgendwo am kalten Kolben.</translation>
+    </message>
+    <message>
+        <source>Answer</source>
+        <comment>reading.answer</comment>
+        <translation>Antwort</translation>
+    </message>
+    <message>
+        <source>first: plates twice as thick; full: the whole flask.</source>
+        <comment>reading.answer.help</comment>
+        <translation>first: Platten doppelter Dicke; full: der ganze Kolben.</translation>
+    </message>
+    <message>
+        <source>Progress</source>
+        <comment>reading.progress_pct</comment>
+        <translation>Fortschritt</translation>
+    </message>
+    <message>
+        <source>Of the full answer.</source>
+        <comment>reading.progress_pct.help</comment>
+        <translation>Der vollen Antwort.</translation>
+    </message>
+    <message>
+        <source>Scratch that breaks it</source>
+        <comment>reading.scratch_to_break_um</comment>
+        <translation>Kratzer, der ihn bricht</translation>
+    </message>
+    <message>
+        <source>Inside; none: no depth does.</source>
+        <comment>reading.scratch_to_break_um.help</comment>
+        <translation>Innen; keiner: keine Tiefe genügt.</translation>
+    </message>
+    <message>
+        <source>Blow that breaks it</source>
+        <comment>reading.blow_to_break_J</comment>
+        <translation>Schlag, der ihn bricht</translation>
+    </message>
+    <message>
+        <source>Outside; half of such flasks break.</source>
+        <comment>reading.blow_to_break_J.help</comment>
+        <translation>Außen; die Hälfte solcher Kolben bricht.</translation>
+    </message>
+    <message>
+        <source>Odds of a break</source>
+        <comment>reading.break_probability</comment>
+        <translation>Bruchwahrscheinlichkeit</translation>
+    </message>
+    <message>
+        <source>Of the chosen test.</source>
+        <comment>reading.break_probability.help</comment>
+        <translation>Bei der gewählten Prüfung.</translation>
+    </message>
+    <message>
+        <source>Breaks</source>
+        <comment>reading.breaks</comment>
+        <translation>Bricht</translation>
+    </message>
+    <message>
+        <source>The verdict for the test as stated.</source>
+        <comment>reading.breaks.help</comment>
+        <translation>Das Urteil für die Prüfung wie angegeben.</translation>
+    </message>
+    <message>
+        <source>Cracks run by themselves</source>
+        <comment>reading.runs_by_itself</comment>
+        <translation>Risse laufen von selbst</translation>
+    </message>
+    <message>
+        <source>Once they reach the pull.</source>
+        <comment>reading.runs_by_itself.help</comment>
+        <translation>Sobald sie den Zug erreichen.</translation>
+    </message>
+    <message>
+        <source>Dice</source>
+        <comment>reading.pieces</comment>
+        <translation>Krümel</translation>
+    </message>
+    <message>
+        <source>That the stored energy makes of it; 1: none.</source>
+        <comment>reading.pieces.help</comment>
+        <translation>Die die gespeicherte Energie daraus macht; 1: keine.</translation>
+    </message>
+    <message>
+        <source>Stored energy</source>
+        <comment>reading.stored_energy_J</comment>
+        <translation>Gespeicherte Energie</translation>
+    </message>
+    <message>
+        <source>Net force</source>
+        <comment>reading.net_force_N</comment>
+        <translation>Resultierende Kraft</translation>
+    </message>
+    <message>
+        <source>Across the middle of the wall: pull less squeeze.</source>
+        <comment>reading.net_force_N.help</comment>
+        <translation>Quer durch die Wandmitte: Zug minus Druck.</translation>
+    </message>
+    <message>
+        <source>Cooled for</source>
+        <comment>reading.hours</comment>
+        <translation>Kühldauer</translation>
+    </message>
+    <message>
+        <source>Retardation peak</source>
+        <comment>reading.retardation_peak_nm</comment>
+        <translation>Größter Gangunterschied</translation>
+    </message>
+    <message>
+        <source>Largest in the picture.</source>
+        <comment>reading.retardation_peak_nm.help</comment>
+        <translation>Größter Wert im Bild.</translation>
+    </message>
+</context>
+<context>
+    <name>scene.cooling</name>
+    <message>
+        <source>Slow or sudden cooling</source>
+        <comment>title</comment>
+        <translation>Langsam oder schnell gekühlt</translation>
+    </message>
+    <message>
+        <source>At {inside:.0f} °C the glass still gives way: stress runs out of it as fast as it comes, and the picture stays dark.</source>
+        <comment>text.soft</comment>
+        <translation>Bei {inside:.0f} °C gibt das Glas noch nach: Spannung fließt so schnell ab, wie sie entsteht, und das Bild bleibt dunkel.</translation>
+    </message>
+    <message>
+        <source>At {inside:.0f} °C the glass still gives way. What little stress shows comes of uneven cooling, and would run out again if the cooling stopped.</source>
+        <comment>text.soft_seen</comment>
+        <translation>Bei {inside:.0f} °C gibt das Glas noch nach. Die wenige sichtbare Spannung kommt vom ungleichen Abkühlen und flösse wieder ab, wenn es aufhörte.</translation>
+    </message>
+    <message>
+        <source>The oven holds {hold:.0f} °C. What stress there was runs out of the glass: {minutes:.0f} minutes to go.</source>
+        <comment>text.holding</comment>
+        <translation>Der Ofen hält {hold:.0f} °C. Vorhandene Spannung fließt aus dem Glas ab: noch {minutes:.0f} Minuten.</translation>
+    </message>
+    <message>
+        <source>The oven holds {hold:.0f} °C, too cold to let stress go: the strain point is {strain:.0f} °C. Hold at {anneal:.0f} °C instead.</source>
+        <comment>text.holding_cold</comment>
+        <translation>Der Ofen hält {hold:.0f} °C, zu kalt, um Spannung abzubauen: Die untere Kühltemperatur ist {strain:.0f} °C. Besser bei {anneal:.0f} °C halten.</translation>
+    </message>
+    <message>
+        <source>Now the glass stiffens. The inside is {hotter:.1f} °C hotter and has more shrinking left to do: this is where stress is born.</source>
+        <comment>text.birth</comment>
+        <translation>Jetzt erstarrt das Glas. Das Innere ist {hotter:.1f} °C heißer und muss noch mehr schrumpfen: Hier entsteht die Spannung.</translation>
+    </message>
+    <message>
+        <source>Stiff through and through. The inside shrinks after the outside: it is pulled with {pull:.1f} MPa, the outside squeezed with {squeeze:.1f} MPa.</source>
+        <comment>text.catching_up</comment>
+        <translation>Durch und durch starr. Das Innere schrumpft der Außenseite nach: innen {pull:.1f} MPa Zug, außen {squeeze:.1f} MPa Druck.</translation>
+    </message>
+    <message>
+        <source>The outside is cooler and wants to be smaller than the inside lets it: for now its skin is pulled with {pull:.1f} MPa.</source>
+        <comment>text.skin_pulled</comment>
+        <translation>Die Außenseite ist kühler und will kleiner sein, als das Innere zulässt: Vorerst steht sie unter {pull:.1f} MPa Zug.</translation>
+    </message>
+    <message>
+        <source>Stiff, but the inside is only {hotter:.1f} °C hotter than the outside: hardly any stress is born, and the picture stays dark.</source>
+        <comment>text.even</comment>
+        <translation>Starr, aber das Innere ist nur {hotter:.1f} °C heißer als die Außenseite: Es entsteht kaum Spannung, und das Bild bleibt dunkel.</translation>
+    </message>
+    <message>
+        <source>The thin part cools first and shrinks, the thick one holds it back: the thin part is pulled with {thin:.0f} MPa on average, the thick one squeezed with {thick:.0f}.</source>
+        <comment>text.joined_first</comment>
+        <translation>Der dünne Teil kühlt zuerst und schrumpft, der dicke hält ihn auf: im Mittel {thin:.0f} MPa Zug im dünnen, {thick:.0f} MPa Druck im dicken Teil.</translation>
+    </message>
+    <message>
+        <source>The thin part went stiff first. The thick part still shrinks and is held back: pulled with {thick:.0f} MPa on average, the thin part squeezed with {thin:.0f}.</source>
+        <comment>text.joined</comment>
+        <translation>Der dünne Teil wurde zuerst starr. Der dicke schrumpft noch und wird aufgehalten: im Mittel {thick:.0f} MPa Zug, im dünnen {thin:.0f} MPa Druck.</translation>
+    </message>
+    <message>
+        <source>Light through the face meets squeeze, pull and squeeze again. They cancel out, so even a strained plate stays dark face-on.</source>
+        <comment>text.face_dark</comment>
+        <translation>Licht durch die Fläche trifft auf Druck, Zug und wieder Druck. Das hebt sich auf, darum bleibt auch eine verspannte Platte so gesehen dunkel.</translation>
+    </message>
+    <message>
+        <source>Joined parts load each other, and face-on that would show. Here it is only {nm:.0f} nm of retardation: the picture stays dark.</source>
+        <comment>text.face_joined_faint</comment>
+        <translation>Verbundene Teile belasten einander, und von vorn wäre das zu sehen. Hier sind es nur {nm:.0f} nm Gangunterschied: Das Bild bleibt dunkel.</translation>
+    </message>
+    <message>
+        <source>Along the joint one part is pulled, the other squeezed, with equal forces. Seen face-on that does not cancel out: {nm:.0f} nm in both.</source>
+        <comment>text.face_joined</comment>
+        <translation>Entlang der Verbindung steht ein Teil unter Zug, der andere unter Druck, mit gleichen Kräften. Von vorn hebt sich das nicht auf: {nm:.0f} nm in beiden.</translation>
+    </message>
+    <message>
+        <source>Cold, but it hardly came through whole: cooling pulled the skin with {pull:.0f} MPa, and handled glass may crack from {strength:.0f} MPa.</source>
+        <comment>text.may_crack</comment>
+        <translation>Kalt, aber nur knapp heil geblieben: Beim Abkühlen stand die Außenseite unter {pull:.0f} MPa Zug, und gebrauchtes Glas kann ab {strength:.0f} MPa reißen.</translation>
+    </message>
+    <message>
+        <source>Lenses may keep {limit:.0f} (ISO 10110-2); this piece has {nm:.1f} nm on each centimetre. Good enough, after {hours:.1f} hours.</source>
+        <comment>text.good_optics</comment>
+        <translation>Linsen dürfen {limit:.0f} behalten (ISO 10110-2); dieses Stück hat {nm:.1f} nm auf jedem Zentimeter. Gut genug, nach {hours:.1f} Stunden.</translation>
+    </message>
+    <message>
+        <source>Magnifying glasses may keep {limit:.0f} (ISO 10110-2); this piece has {nm:.1f} nm on each centimetre. Good enough, after {hours:.1f} hours.</source>
+        <comment>text.good_magnifier</comment>
+        <translation>Lupen dürfen {limit:.0f} behalten (ISO 10110-2); dieses Stück hat {nm:.1f} nm auf jedem Zentimeter. Gut genug, nach {hours:.1f} Stunden.</translation>
+    </message>
+    <message>
+        <source>Bottles may keep {limit:.0f} (temper number 4 by ASTM C148); this piece has {nm:.1f} nm on each centimetre. Good enough, after {hours:.1f} hours.</source>
+        <comment>text.good_ware</comment>
+        <translation>Flaschen dürfen {limit:.0f} behalten (Kühlgrad 4 nach ASTM C148); dieses Stück hat {nm:.1f} nm auf jedem Zentimeter. Gut genug, nach {hours:.1f} Stunden.</translation>
+    </message>
+    <message>
+        <source>{nm:.0f} nm stay on each centimetre. Lenses may keep {limit:.0f} (ISO 10110-2): too much. Hold at {hold:.0f} °C, then {slow:.3g} °C an hour: {hours:.1f} hours in all would do.</source>
+        <comment>text.bad_optics</comment>
+        <translation>{nm:.0f} nm bleiben auf jedem Zentimeter. Linsen dürfen {limit:.0f} behalten (ISO 10110-2): zu viel. {hold:.0f} °C halten, dann {slow:.3g} °C je Stunde: {hours:.1f} Stunden insgesamt würden reichen.</translation>
+    </message>
+    <message>
+        <source>{nm:.0f} nm stay on each centimetre. Magnifying glasses may keep {limit:.0f} (ISO 10110-2): too much. Hold at {hold:.0f} °C, then {slow:.3g} °C an hour: {hours:.1f} hours in all would do.</source>
+        <comment>text.bad_magnifier</comment>
+        <translation>{nm:.0f} nm bleiben auf jedem Zentimeter. Lupen dürfen {limit:.0f} behalten (ISO 10110-2): zu viel. {hold:.0f} °C halten, dann {slow:.3g} °C je Stunde: {hours:.1f} Stunden insgesamt würden reichen.</translation>
+    </message>
+    <message>
+        <source>{nm:.0f} nm stay on each centimetre. Bottles may keep {limit:.0f} (temper number 4 by ASTM C148): too much. Hold at {hold:.0f} °C, then {slow:.3g} °C an hour: {hours:.1f} hours in all would do.</source>
+        <comment>text.bad_ware</comment>
+        <translation>{nm:.0f} nm bleiben auf jedem Zentimeter. Flaschen dürfen {limit:.0f} behalten (Kühlgrad 4 nach ASTM C148): zu viel. {hold:.0f} °C halten, dann {slow:.3g} °C je Stunde: {hours:.1f} Stunden insgesamt würden reichen.</translation>
+    </message>
+    <message>
+        <source>{nm:.0f} nm stay on each centimetre. Lenses may keep {limit:.0f} (ISO 10110-2): too much, and no programme that was tried would do.</source>
+        <comment>text.hopeless_optics</comment>
+        <translation>{nm:.0f} nm bleiben auf jedem Zentimeter. Linsen dürfen {limit:.0f} behalten (ISO 10110-2): zu viel, und keines der probierten Programme würde reichen.</translation>
+    </message>
+    <message>
+        <source>{nm:.0f} nm stay on each centimetre. Magnifying glasses may keep {limit:.0f} (ISO 10110-2): too much, and no programme that was tried would do.</source>
+        <comment>text.hopeless_magnifier</comment>
+        <translation>{nm:.0f} nm bleiben auf jedem Zentimeter. Lupen dürfen {limit:.0f} behalten (ISO 10110-2): zu viel, und keines der probierten Programme würde reichen.</translation>
+    </message>
+    <message>
+        <source>{nm:.0f} nm stay on each centimetre. Bottles may keep {limit:.0f} (temper number 4 by ASTM C148): too much, and no programme that was tried would do.</source>
+        <comment>text.hopeless_ware</comment>
+        <translation>{nm:.0f} nm bleiben auf jedem Zentimeter. Flaschen dürfen {limit:.0f} behalten (Kühlgrad 4 nach ASTM C148): zu viel, und keines der probierten Programme würde reichen.</translation>
+    </message>
+    <message>
+        <source>time</source>
+        <comment>text.time_h</comment>
+        <translation>Zeit</translation>
+    </message>
+    <message>
+        <source>temperature</source>
+        <comment>text.temperature</comment>
+        <translation>Temperatur</translation>
+    </message>
+    <message>
+        <source>stress</source>
+        <comment>text.stress</comment>
+        <translation>Spannung</translation>
+    </message>
+    <message>
+        <source>outside</source>
+        <comment>text.outside</comment>
+        <translation>außen</translation>
+    </message>
+    <message>
+        <source>inside</source>
+        <comment>text.inside</comment>
+        <translation>innen</translation>
+    </message>
+    <message>
+        <source>inside the second part</source>
+        <comment>text.second_inside</comment>
+        <translation>zweiter Teil innen</translation>
+    </message>
+    <message>
+        <source>oven</source>
+        <comment>text.oven</comment>
+        <translation>Ofen</translation>
+    </message>
+    <message>
+        <source>surface</source>
+        <comment>text.surface</comment>
+        <translation>Oberfläche</translation>
+    </message>
+    <message>
+        <source>centre</source>
+        <comment>text.centre</comment>
+        <translation>Mitte</translation>
+    </message>
+    <message>
+        <source>second part's surface</source>
+        <comment>text.second_surface</comment>
+        <translation>Oberfläche des zweiten Teils</translation>
+    </message>
+    <message>
+        <source>second part's centre</source>
+        <comment>text.second_centre</comment>
+        <translation>Mitte des zweiten Teils</translation>
+    </message>
+    <message>
+        <source>annealing point</source>
+        <comment>text.anneal</comment>
+        <translation>obere Kühltemperatur</translation>
+    </message>
+    <message>
+        <source>strain point</source>
+        <comment>text.strain</comment>
+        <translation>untere Kühltemperatur</translation>
+    </message>
+    <message>
+        <source>pull allowed at the end</source>
+        <comment>text.allowed_pull</comment>
+        <translation>am Ende erlaubter Zug</translation>
+    </message>
+    <message>
+        <source>squeeze allowed at the end</source>
+        <comment>text.allowed_squeeze</comment>
+        <translation>am Ende erlaubter Druck</translation>
+    </message>
+    <message>
+        <source>in the plane of the plate</source>
+        <comment>text.in_plane</comment>
+        <translation>in der Plattenebene</translation>
+    </message>
+    <message>
+        <source>along the joint</source>
+        <comment>text.along_joint</comment>
+        <translation>entlang der Verbindung</translation>
+    </message>
+    <message>
+        <source>Into the air</source>
+        <comment>action.take_out</comment>
+        <translation>An die Luft</translation>
+    </message>
+    <message>
+        <source>Into the oven</source>
+        <comment>action.put_in</comment>
+        <translation>In den Ofen</translation>
+    </message>
+    <message>
+        <source>Take the proposal</source>
+        <comment>action.take_proposal</comment>
+        <translation>Vorschlag übernehmen</translation>
+    </message>
+    <message>
+        <source>Glass</source>
+        <comment>setting.glass</comment>
+        <translation>Glas</translation>
+    </message>
+    <message>
+        <source>What it is made of.</source>
+        <comment>setting.glass.help</comment>
+        <translation>Woraus es besteht.</translation>
+    </message>
+    <message>
+        <source>Borosilicate</source>
+        <comment>choice.glass.borosilicate</comment>
+        <translation>Borosilikat</translation>
+    </message>
+    <message>
+        <source>Fused silica</source>
+        <comment>choice.glass.fused-silica</comment>
+        <translation>Kieselglas</translation>
+    </message>
+    <message>
+        <source>Lead crystal</source>
+        <comment>choice.glass.lead-crystal</comment>
+        <translation>Bleikristall</translation>
+    </message>
+    <message>
+        <source>Soda lime</source>
+        <comment>choice.glass.soda-lime</comment>
+        <translation>Kalknatron</translation>
+    </message>
+    <message>
+        <source>Thickness</source>
+        <comment>setting.thickness_mm</comment>
+        <translation>Dicke</translation>
+    </message>
+    <message>
+        <source>Of the plate.</source>
+        <comment>setting.thickness_mm.help</comment>
+        <translation>Der Platte.</translation>
+    </message>
+    <message>
+        <source>Second thickness</source>
+        <comment>setting.second_thickness_mm</comment>
+        <translation>Zweite Dicke</translation>
+    </message>
+    <message>
+        <source>Of a part beside it; 0: none.</source>
+        <comment>setting.second_thickness_mm.help</comment>
+        <translation>Eines Teils daneben; 0: keiner.</translation>
+    </message>
+    <message>
+        <source>One piece</source>
+        <comment>setting.joined</comment>
+        <translation>Ein Stück</translation>
+    </message>
+    <message>
+        <source>Whether thick and thin are one stepped piece.</source>
+        <comment>setting.joined.help</comment>
+        <translation>Ob dick und dünn ein abgestuftes Stück sind.</translation>
+    </message>
+    <message>
+        <source>Way</source>
+        <comment>setting.way</comment>
+        <translation>Weg</translation>
+    </message>
+    <message>
+        <source>Out into the air, or into the oven.</source>
+        <comment>setting.way.help</comment>
+        <translation>Hinaus an die Luft oder in den Ofen.</translation>
+    </message>
+    <message>
+        <source>Air</source>
+        <comment>choice.way.air</comment>
+        <translation>Luft</translation>
+    </message>
+    <message>
+        <source>Oven</source>
+        <comment>choice.way.oven</comment>
+        <translation>Ofen</translation>
+    </message>
+    <message>
+        <source>Programme</source>
+        <comment>setting.programme</comment>
+        <translation>Programm</translation>
+    </message>
+    <message>
+        <source>Your own below, or the shortest that is good enough.</source>
+        <comment>setting.programme.help</comment>
+        <translation>Das eigene unten oder das kürzeste, das gut genug ist.</translation>
+    </message>
+    <message>
+        <source>Own</source>
+        <comment>choice.programme.own</comment>
+        <translation>Eigenes</translation>
+    </message>
+    <message>
+        <source>Proposed</source>
+        <comment>choice.programme.proposed</comment>
+        <translation>Vorgeschlagen</translation>
+    </message>
+    <message>
+        <source>Hold at</source>
+        <comment>setting.hold_C</comment>
+        <translation>Halten bei</translation>
+    </message>
+    <message>
+        <source>Where the oven holds.</source>
+        <comment>setting.hold_C.help</comment>
+        <translation>Wo der Ofen hält.</translation>
+    </message>
+    <message>
+        <source>Hold for</source>
+        <comment>setting.hold_min</comment>
+        <translation>Halten für</translation>
+    </message>
+    <message>
+        <source>How long it holds.</source>
+        <comment>setting.hold_min.help</comment>
+        <translation>Wie lange er hält.</translation>
+    </message>
+    <message>
+        <source>Slow</source>
+        <comment>setting.slow_C_per_h</comment>
+        <translation>Langsam</translation>
+    </message>
+    <message>
+        <source>Cooling through the range where stress is born.</source>
+        <comment>setting.slow_C_per_h.help</comment>
+        <translation>Kühlen durch den Bereich, in dem Spannung entsteht.</translation>
+    </message>
+    <message>
+        <source>Slow down to</source>
+        <comment>setting.slow_to_C</comment>
+        <translation>Langsam bis</translation>
+    </message>
+    <message>
+        <source>Where slow becomes fast; 0: 140 °C below the strain point.</source>
+        <comment>setting.slow_to_C.help</comment>
+        <translation>Wo langsam zu schnell wird; 0: 140 °C unter der unteren Kühltemperatur.</translation>
+    </message>
+    <message>
+        <source>Fast</source>
+        <comment>setting.fast_C_per_h</comment>
+        <translation>Schnell</translation>
+    </message>
+    <message>
+        <source>Cooling from there to room temperature.</source>
+        <comment>setting.fast_C_per_h.help</comment>
+        <translation>Kühlen von dort bis Raumtemperatur.</translation>
+    </message>
+    <message>
+        <source>Good enough for</source>
+        <comment>setting.limit</comment>
+        <translation>Gut genug für</translation>
+    </message>
+    <message>
+        <source>Lenses (ISO 10110-2: 10 nm/cm), magnifiers (20 nm/cm), ware (ASTM C148: number 4).</source>
+        <comment>setting.limit.help</comment>
+        <translation>Linsen (ISO 10110-2: 10 nm/cm), Lupen (20 nm/cm), Gebrauchsglas (ASTM C148: Grad 4).</translation>
+    </message>
+    <message>
+        <source>Optics</source>
+        <comment>choice.limit.optics</comment>
+        <translation>Optik</translation>
+    </message>
+    <message>
+        <source>Magnifier</source>
+        <comment>choice.limit.magnifier</comment>
+        <translation>Lupe</translation>
+    </message>
+    <message>
+        <source>Ware</source>
+        <comment>choice.limit.ware</comment>
+        <translation>Gebrauchsglas</translation>
+    </message>
+    <message>
+        <source>Seen</source>
+        <comment>setting.look</comment>
+        <translation>Durchsicht</translation>
+    </message>
+    <message>
+        <source>Which way the light goes.</source>
+        <comment>setting.look.help</comment>
+        <translation>Welchen Weg das Licht nimmt.</translation>
+    </message>
+    <message>
+        <source>Edge on</source>
+        <comment>choice.look.edge-on</comment>
+        <translation>Durch die Kante</translation>
+    </message>
+    <message>
+        <source>Face on</source>
+        <comment>choice.look.face-on</comment>
+        <translation>Durch die Fläche</translation>
+    </message>
+    <message>
+        <source>Light's path</source>
+        <comment>setting.path_mm</comment>
+        <translation>Lichtweg</translation>
+    </message>
+    <message>
+        <source>Width of glass that light passes edge-on.</source>
+        <comment>setting.path_mm.help</comment>
+        <translation>Breite des Glases, die Licht durch die Kante durchläuft.</translation>
+    </message>
+    <message>
+        <source>Chart</source>
+        <comment>setting.chart</comment>
+        <translation>Diagramm</translation>
+    </message>
+    <message>
+        <source>What is drawn over time.</source>
+        <comment>setting.chart.help</comment>
+        <translation>Was über der Zeit gezeichnet wird.</translation>
+    </message>
+    <message>
+        <source>Temperature</source>
+        <comment>choice.chart.temperature</comment>
+        <translation>Temperatur</translation>
+    </message>
+    <message>
+        <source>Stress</source>
+        <comment>choice.chart.stress</comment>
+        <translation>Spannung</translation>
+    </message>
+    <message>
+        <source>Surface</source>
+        <comment>reading.surface_MPa</comment>
+        <translation>Oberfläche</translation>
+    </message>
+    <message>
+        <source>Of the plate; of a stepped piece along its joint.</source>
+        <comment>reading.surface_MPa.help</comment>
+        <translation>Der Platte; bei einem abgestuften Stück entlang der Verbindung.</translation>
+    </message>
+    <message>
+        <source>Centre</source>
+        <comment>reading.centre_MPa</comment>
+        <translation>Mitte</translation>
+    </message>
+    <message>
+        <source>Of the plate; of a stepped piece along its joint.</source>
+        <comment>reading.centre_MPa.help</comment>
+        <translation>Der Platte; bei einem abgestuften Stück entlang der Verbindung.</translation>
+    </message>
+    <message>
+        <source>Second part's surface</source>
+        <comment>reading.second_surface_MPa</comment>
+        <translation>Oberfläche des zweiten Teils</translation>
+    </message>
+    <message>
+        <source>Second part's centre</source>
+        <comment>reading.second_centre_MPa</comment>
+        <translation>Mitte des zweiten Teils</translation>
+    </message>
+    <message>
+        <source>Load from the other part</source>
+        <comment>reading.load_MPa</comment>
+        <translation>Last durch den anderen Teil</translation>
+    </message>
+    <message>
+        <source>Mean through the first part.</source>
+        <comment>reading.load_MPa.help</comment>
+        <translation>Mittel durch den ersten Teil.</translation>
+    </message>
+    <message>
+        <source>Retardation</source>
+        <comment>reading.retardation_nm_per_cm</comment>
+        <translation>Gangunterschied</translation>
+    </message>
+    <message>
+        <source>Largest for each cm of path.</source>
+        <comment>reading.retardation_nm_per_cm.help</comment>
+        <translation>Größter Wert je cm Weg.</translation>
+    </message>
+    <message>
+        <source>Allowed</source>
+        <comment>reading.limit_nm_per_cm</comment>
+        <translation>Erlaubt</translation>
+    </message>
+    <message>
+        <source>By the limit that is set.</source>
+        <comment>reading.limit_nm_per_cm.help</comment>
+        <translation>Nach der gewählten Grenze.</translation>
+    </message>
+    <message>
+        <source>Real temper number</source>
+        <comment>reading.temper_number</comment>
+        <translation>Wirklicher Kühlgrad</translation>
+    </message>
+    <message>
+        <source>ASTM C148: strain discs in 4.06 mm.</source>
+        <comment>reading.temper_number.help</comment>
+        <translation>ASTM C148: Vergleichsscheiben auf 4,06 mm.</translation>
+    </message>
+    <message>
+        <source>Surface's pull on the way</source>
+        <comment>reading.peak_tension_MPa</comment>
+        <translation>Zug der Oberfläche unterwegs</translation>
+    </message>
+    <message>
+        <source>Largest over the run.</source>
+        <comment>reading.peak_tension_MPa.help</comment>
+        <translation>Größter Wert im Lauf.</translation>
+    </message>
+    <message>
+        <source>Outside</source>
+        <comment>reading.outside_C</comment>
+        <translation>Außen</translation>
+    </message>
+    <message>
+        <source>Inside</source>
+        <comment>reading.inside_C</comment>
+        <translation>Innen</translation>
+    </message>
+    <message>
+        <source>Cold after</source>
+        <comment>reading.hours</comment>
+        <translation>Kalt nach</translation>
+    </message>
+    <message>
+        <source>None before it is cold.</source>
+        <comment>reading.hours.help</comment>
+        <translation>Keine Angabe, bevor es kalt ist.</translation>
+    </message>
+    <message>
+        <source>Good enough</source>
+        <comment>reading.acceptable</comment>
+        <translation>Gut genug</translation>
+    </message>
+    <message>
+        <source>The verdict; none before it is cold.</source>
+        <comment>reading.acceptable.help</comment>
+        <translation>Das Urteil; keines, bevor es kalt ist.</translation>
+    </message>
+    <message>
+        <source>Shortest that passes</source>
+        <comment>reading.proposed_hours</comment>
+        <translation>Kürzestes, das genügt</translation>
+    </message>
+    <message>
+        <source>Stated once the piece is cold.</source>
+        <comment>reading.proposed_hours.help</comment>
+        <translation>Genannt, sobald das Stück kalt ist.</translation>
+    </message>
+    <message>
+        <source>Proposed: hold at</source>
+        <comment>reading.proposed_hold_C</comment>
+        <translation>Vorschlag: halten bei</translation>
+    </message>
+    <message>
+        <source>Proposed: hold for</source>
+        <comment>reading.proposed_hold_min</comment>
+        <translation>Vorschlag: halten für</translation>
+    </message>
+    <message>
+        <source>Proposed: slow</source>
+        <comment>reading.proposed_slow_C_per_h</comment>
+        <translation>Vorschlag: langsam</translation>
+    </message>
+    <message>
+        <source>Proposed: slow down to</source>
+        <comment>reading.proposed_slow_to_C</comment>
+        <translation>Vorschlag: langsam bis</translation>
+    </message>
+    <message>
+        <source>Proposed: fast</source>
+        <comment>reading.proposed_fast_C_per_h</comment>
+        <translation>Vorschlag: schnell</translation>
+    </message>
+</context>
+<context>
+    <name>scene.dish</name>
+    <message>
+        <source>Moulded dish</source>
+        <comment>title</comment>
+        <translation>Gespritzte Schale</translation>
+    </message>
+    <message>
+        <source>The mould is closed and empty: nothing to be seen yet.</source>
+        <comment>text.closed</comment>
+        <translation>Die Form ist geschlossen und leer: Noch ist nichts zu sehen.</translation>
+    </message>
+    <message>
+        <source>Melt streams in and has filled {filled:.0f} % of the mould. Between the cold walls its long molecules are drawn out, and what touches a wall freezes like that.</source>
+        <comment>text.filling</comment>
+        <translation>Schmelze strömt ein und hat die Form zu {filled:.0f} % gefüllt. Zwischen den kalten Wänden werden ihre langen Moleküle gestreckt, und was eine Wand berührt, erstarrt so.</translation>
+    </message>
+    <message>
+        <source>The mould is full. The thin bottom freezes first; the thick rim and ribs are still hot, and will pull at it when they shrink.</source>
+        <comment>text.cooling</comment>
+        <translation>Die Form ist voll. Der dünne Boden erstarrt zuerst; der dicke Rand und die Rippen sind noch heiß und ziehen an ihm, wenn sie schrumpfen.</translation>
+    </message>
+    <message>
+        <source>Cold, and full of colour up to {nm:.0f} nm, {orders:.1f} orders: {flow:.0f} % of it are molecules that froze drawn out, {stress:.0f} % stress from thick parts that froze last.</source>
+        <comment>text.cold</comment>
+        <translation>Kalt und voller Farben bis {nm:.0f} nm, {orders:.1f} Ordnungen: {flow:.0f} % davon sind gestreckt erstarrte Moleküle, {stress:.0f} % Spannung von dicken Teilen, die zuletzt erstarrten.</translation>
+    </message>
+    <message>
+        <source>At {warm:.0f} °C, below its glass transition at {tg:.0f} °C, the plastic is hard: of its stress {heat:.0f} % is left, of its molecules' stretch {stretch:.0f} %.</source>
+        <comment>text.below</comment>
+        <translation>Bei {warm:.0f} °C, unter seinem Glasübergang bei {tg:.0f} °C, ist der Kunststoff hart: Von der Spannung bleiben {heat:.0f} %, von der Streckung der Moleküle {stretch:.0f} %.</translation>
+    </message>
+    <message>
+        <source>Above its glass transition at {tg:.0f} °C the plastic gives way: of its stress {heat:.0f} % is left, and of its molecules' stretch, which takes longer, {stretch:.0f} %.</source>
+        <comment>text.above</comment>
+        <translation>Über seinem Glasübergang bei {tg:.0f} °C gibt der Kunststoff nach: Von der Spannung bleiben {heat:.0f} %, von der Streckung der Moleküle, die länger braucht, {stretch:.0f} %.</translation>
+    </message>
+    <message>
+        <source>The colours are gone: warmed for long enough, the molecules have coiled up and the stress has flowed away, as in glass that is annealed.</source>
+        <comment>text.gone</comment>
+        <translation>Die Farben sind fort: Lange genug erwärmt, haben sich die Moleküle verknäuelt, und die Spannung ist abgeflossen, wie in Glas, das gekühlt (entspannt) wird.</translation>
+    </message>
+    <message>
+        <source>place along the dish</source>
+        <comment>text.place</comment>
+        <translation>Ort entlang der Schale</translation>
+    </message>
+    <message>
+        <source>retardation</source>
+        <comment>text.colour</comment>
+        <translation>Gangunterschied</translation>
+    </message>
+    <message>
+        <source>molecules</source>
+        <comment>text.stretch</comment>
+        <translation>Moleküle</translation>
+    </message>
+    <message>
+        <source>stress</source>
+        <comment>text.heat</comment>
+        <translation>Spannung</translation>
+    </message>
+    <message>
+        <source>both together</source>
+        <comment>text.both</comment>
+        <translation>beides zusammen</translation>
+    </message>
+    <message>
+        <source>Warm it</source>
+        <comment>action.warm_up</comment>
+        <translation>Erwärmen</translation>
+    </message>
+    <message>
+        <source>Plastic</source>
+        <comment>setting.plastic</comment>
+        <translation>Kunststoff</translation>
+    </message>
+    <message>
+        <source>What it is moulded from.</source>
+        <comment>setting.plastic.help</comment>
+        <translation>Woraus sie gespritzt ist.</translation>
+    </message>
+    <message>
+        <source>Polystyrene</source>
+        <comment>choice.plastic.polystyrene</comment>
+        <translation>Polystyrol</translation>
+    </message>
+    <message>
+        <source>Thickness</source>
+        <comment>setting.thickness_mm</comment>
+        <translation>Dicke</translation>
+    </message>
+    <message>
+        <source>Of the bottom.</source>
+        <comment>setting.thickness_mm.help</comment>
+        <translation>Des Bodens.</translation>
+    </message>
+    <message>
+        <source>Rim and ribs</source>
+        <comment>setting.rib_mm</comment>
+        <translation>Rand und Rippen</translation>
+    </message>
+    <message>
+        <source>Thickness of the rim and ribs.</source>
+        <comment>setting.rib_mm.help</comment>
+        <translation>Dicke von Rand und Rippen.</translation>
+    </message>
+    <message>
+        <source>Gate</source>
+        <comment>setting.gate</comment>
+        <translation>Anguss</translation>
+    </message>
+    <message>
+        <source>Where the melt comes in: lower left corner, left side or middle.</source>
+        <comment>setting.gate.help</comment>
+        <translation>Wo die Schmelze eintritt: Ecke unten links, linke Seite oder Mitte.</translation>
+    </message>
+    <message>
+        <source>Corner</source>
+        <comment>choice.gate.corner</comment>
+        <translation>Ecke</translation>
+    </message>
+    <message>
+        <source>Side</source>
+        <comment>choice.gate.side</comment>
+        <translation>Seite</translation>
+    </message>
+    <message>
+        <source>Middle</source>
+        <comment>choice.gate.middle</comment>
+        <translation>Mitte</translation>
+    </message>
+    <message>
+        <source>Melt</source>
+        <comment>setting.melt_C</comment>
+        <translation>Schmelze</translation>
+    </message>
+    <message>
+        <source>Temperature of the melt.</source>
+        <comment>setting.melt_C.help</comment>
+        <translation>Temperatur der Schmelze.</translation>
+    </message>
+    <message>
+        <source>Mould</source>
+        <comment>setting.mould_C</comment>
+        <translation>Form</translation>
+    </message>
+    <message>
+        <source>Temperature of the mould's walls.</source>
+        <comment>setting.mould_C.help</comment>
+        <translation>Temperatur der Formwände.</translation>
+    </message>
+    <message>
+        <source>Filled in</source>
+        <comment>setting.fill_s</comment>
+        <translation>Gefüllt in</translation>
+    </message>
+    <message>
+        <source>Time to fill the mould.</source>
+        <comment>setting.fill_s.help</comment>
+        <translation>Zeit zum Füllen der Form.</translation>
+    </message>
+    <message>
+        <source>Warm the cold dish to</source>
+        <comment>setting.warm_C</comment>
+        <translation>Kalte Schale erwärmen auf</translation>
+    </message>
+    <message>
+        <source>Once the dish is cold it is put into warm air of this temperature.</source>
+        <comment>setting.warm_C.help</comment>
+        <translation>Ist die Schale kalt, kommt sie in warme Luft dieser Temperatur.</translation>
+    </message>
+    <message>
+        <source>Warm for</source>
+        <comment>setting.warm_min</comment>
+        <translation>Erwärmen für</translation>
+    </message>
+    <message>
+        <source>How long it lies in the warm air.</source>
+        <comment>setting.warm_min.help</comment>
+        <translation>Wie lange sie in der warmen Luft liegt.</translation>
+    </message>
+    <message>
+        <source>Cast instead in</source>
+        <comment>setting.as_glass</comment>
+        <translation>Stattdessen gegossen aus</translation>
+    </message>
+    <message>
+        <source>For the comparison with glass.</source>
+        <comment>setting.as_glass.help</comment>
+        <translation>Zum Vergleich mit Glas.</translation>
+    </message>
+    <message>
+        <source>Borosilicate</source>
+        <comment>choice.as_glass.borosilicate</comment>
+        <translation>Borosilikat</translation>
+    </message>
+    <message>
+        <source>Fused silica</source>
+        <comment>choice.as_glass.fused-silica</comment>
+        <translation>Kieselglas</translation>
+    </message>
+    <message>
+        <source>Lead crystal</source>
+        <comment>choice.as_glass.lead-crystal</comment>
+        <translation>Bleikristall</translation>
+    </message>
+    <message>
+        <source>Soda lime</source>
+        <comment>choice.as_glass.soda-lime</comment>
+        <translation>Kalknatron</translation>
+    </message>
+    <message>
+        <source>Retardation peak</source>
+        <comment>reading.retardation_peak_nm</comment>
+        <translation>Größter Gangunterschied</translation>
+    </message>
+    <message>
+        <source>Of the cold dish; until then now.</source>
+        <comment>reading.retardation_peak_nm.help</comment>
+        <translation>Der kalten Schale; bis dahin der jetzige Wert.</translation>
+    </message>
+    <message>
+        <source>Retardation, 95 %</source>
+        <comment>reading.retardation_p95_nm</comment>
+        <translation>Gangunterschied, 95 %</translation>
+    </message>
+    <message>
+        <source>Now: 95 % of the dish have less.</source>
+        <comment>reading.retardation_p95_nm.help</comment>
+        <translation>Jetzt: 95 % der Schale haben weniger.</translation>
+    </message>
+    <message>
+        <source>Orders of colour</source>
+        <comment>reading.orders</comment>
+        <translation>Farbordnungen</translation>
+    </message>
+    <message>
+        <source>Peak over 551 nm, the first violet.</source>
+        <comment>reading.orders.help</comment>
+        <translation>Größter Wert durch 551 nm, das erste Violett.</translation>
+    </message>
+    <message>
+        <source>Drawn-out molecules</source>
+        <comment>reading.flow_share_pct</comment>
+        <translation>Gestreckte Moleküle</translation>
+    </message>
+    <message>
+        <source>Their share of the colours.</source>
+        <comment>reading.flow_share_pct.help</comment>
+        <translation>Ihr Anteil an den Farben.</translation>
+    </message>
+    <message>
+        <source>By molecules</source>
+        <comment>reading.flow_peak_nm</comment>
+        <translation>Durch Moleküle</translation>
+    </message>
+    <message>
+        <source>Largest, now.</source>
+        <comment>reading.flow_peak_nm.help</comment>
+        <translation>Größter Wert, jetzt.</translation>
+    </message>
+    <message>
+        <source>By stress</source>
+        <comment>reading.stress_peak_nm</comment>
+        <translation>Durch Spannung</translation>
+    </message>
+    <message>
+        <source>Largest, now.</source>
+        <comment>reading.stress_peak_nm.help</comment>
+        <translation>Größter Wert, jetzt.</translation>
+    </message>
+    <message>
+        <source>Colours left</source>
+        <comment>reading.colour_left_pct</comment>
+        <translation>Verbliebene Farben</translation>
+    </message>
+    <message>
+        <source>Of the cold dish's mean, after warming.</source>
+        <comment>reading.colour_left_pct.help</comment>
+        <translation>Vom Mittel der kalten Schale, nach dem Erwärmen.</translation>
+    </message>
+    <message>
+        <source>Stress left</source>
+        <comment>reading.stress_left_pct</comment>
+        <translation>Verbliebene Spannung</translation>
+    </message>
+    <message>
+        <source>After warming.</source>
+        <comment>reading.stress_left_pct.help</comment>
+        <translation>Nach dem Erwärmen.</translation>
+    </message>
+    <message>
+        <source>Molecules' stretch left</source>
+        <comment>reading.stretch_left_pct</comment>
+        <translation>Verbliebene Streckung</translation>
+    </message>
+    <message>
+        <source>After warming.</source>
+        <comment>reading.stretch_left_pct.help</comment>
+        <translation>Nach dem Erwärmen.</translation>
+    </message>
+    <message>
+        <source>Largest pull</source>
+        <comment>reading.tension_MPa</comment>
+        <translation>Größter Zug</translation>
+    </message>
+    <message>
+        <source>Inside, of the frozen dish.</source>
+        <comment>reading.tension_MPa.help</comment>
+        <translation>Innen, in der erstarrten Schale.</translation>
+    </message>
+    <message>
+        <source>Largest squeeze</source>
+        <comment>reading.compression_MPa</comment>
+        <translation>Größter Druck</translation>
+    </message>
+    <message>
+        <source>Near the skin, of the frozen dish.</source>
+        <comment>reading.compression_MPa.help</comment>
+        <translation>Nahe der Oberfläche der erstarrten Schale.</translation>
+    </message>
+    <message>
+        <source>Cut adds up to</source>
+        <comment>reading.net_force_N</comment>
+        <translation>Schnitt ergibt zusammen</translation>
+    </message>
+    <message>
+        <source>Stress in an upright cut; nobody holds it.</source>
+        <comment>reading.net_force_N.help</comment>
+        <translation>Spannung in einem senkrechten Schnitt; niemand hält sie.</translation>
+    </message>
+    <message>
+        <source>Fails first</source>
+        <comment>reading.weak_corner</comment>
+        <translation>Versagt zuerst</translation>
+    </message>
+    <message>
+        <source>The corner that is pulled hardest.</source>
+        <comment>reading.weak_corner.help</comment>
+        <translation>Die Ecke, an der es am stärksten zieht.</translation>
+    </message>
+    <message>
+        <source>Pull there</source>
+        <comment>reading.weak_corner_MPa</comment>
+        <translation>Zug dort</translation>
+    </message>
+    <message>
+        <source>Filled</source>
+        <comment>reading.filled_pct</comment>
+        <translation>Gefüllt</translation>
+    </message>
+    <message>
+        <source>Pressure at the gate</source>
+        <comment>reading.pressure_MPa</comment>
+        <translation>Druck am Anguss</translation>
+    </message>
+    <message>
+        <source>Largest.</source>
+        <comment>reading.pressure_MPa.help</comment>
+        <translation>Größter Wert.</translation>
+    </message>
+    <message>
+        <source>In glass it survives</source>
+        <comment>reading.as_glass_survives</comment>
+        <translation>In Glas bleibt sie heil</translation>
+    </message>
+    <message>
+        <source>Cast, and cooled in the open air.</source>
+        <comment>reading.as_glass_survives.help</comment>
+        <translation>Gegossen und an der Luft gekühlt.</translation>
+    </message>
+    <message>
+        <source>Pull in glass</source>
+        <comment>reading.as_glass_tension_MPa</comment>
+        <translation>Zug in Glas</translation>
+    </message>
+    <message>
+        <source>Largest, mean through the thickness.</source>
+        <comment>reading.as_glass_tension_MPa.help</comment>
+        <translation>Größter Wert, Mittel durch die Dicke.</translation>
+    </message>
+    <message>
+        <source>Odds of a break in glass</source>
+        <comment>reading.as_glass_break_probability</comment>
+        <translation>Bruchwahrscheinlichkeit in Glas</translation>
+    </message>
+    <message>
+        <source>Energy stored in glass</source>
+        <comment>reading.as_glass_energy_J</comment>
+        <translation>In Glas gespeicherte Energie</translation>
+    </message>
+    <message>
+        <source>Retardation in glass</source>
+        <comment>reading.as_glass_retardation_nm</comment>
+        <translation>Gangunterschied in Glas</translation>
+    </message>
+    <message>
+        <source>Largest.</source>
+        <comment>reading.as_glass_retardation_nm.help</comment>
+        <translation>Größter Wert.</translation>
+    </message>
+    <message>
+        <source>Retardation</source>
+        <comment>reading.retardation_nm</comment>
+        <translation>Gangunterschied</translation>
+    </message>
+</context>
+<context>
+    <name>scene.light-table</name>
+    <message>
+        <source>Light table</source>
+        <comment>title</comment>
+        <translation>Leuchttisch</translation>
+    </message>
+    <message>
+        <source>plain</source>
+        <comment>text.plain</comment>
+        <translation>normal</translation>
+    </message>
+    <message>
+        <source>laminated</source>
+        <comment>text.laminated</comment>
+        <translation>Verbundglas</translation>
+    </message>
+    <message>
+        <source>toughened edge-on</source>
+        <comment>text.toughened</comment>
+        <translation>vorgespannt (Kante)</translation>
+    </message>
+    <message>
+        <source>toughened face-on</source>
+        <comment>text.toughened-face</comment>
+        <translation>vorgespannt (Fläche)</translation>
+    </message>
+    <message>
+        <source>bubble</source>
+        <comment>text.bubble</comment>
+        <translation>Kolben</translation>
+    </message>
+    <message>
+        <source>cooling</source>
+        <comment>text.cooling</comment>
+        <translation>Abkühlen</translation>
+    </message>
+    <message>
+        <source>dish</source>
+        <comment>text.dish</comment>
+        <translation>Schale</translation>
+    </message>
+    <message>
+        <source>pour</source>
+        <comment>text.pour</comment>
+        <translation>Becher</translation>
+    </message>
+    <message>
+        <source>push pull</source>
+        <comment>text.push-pull</comment>
+        <translation>Druck und Zug</translation>
+    </message>
+    <message>
+        <source>ring</source>
+        <comment>text.ring</comment>
+        <translation>Flasche</translation>
+    </message>
+    <message>
+        <source>touch</source>
+        <comment>text.touch</comment>
+        <translation>Berührung</translation>
+    </message>
+    <message>
+        <source>under the glass</source>
+        <comment>text.here</comment>
+        <translation>unter dem Leseglas</translation>
+    </message>
+    <message>
+        <source>retardation</source>
+        <comment>text.retardation</comment>
+        <translation>Gangunterschied</translation>
+    </message>
+    <message>
+        <source>sample</source>
+        <comment>text.sample</comment>
+        <translation>Probe</translation>
+    </message>
+    <message>
+        <source>The lamp alone: light that swings in all directions. There is nothing to see yet.</source>
+        <comment>text.lamp</comment>
+        <translation>Nur die Lampe: Licht, das in alle Richtungen schwingt. Noch ist nichts zu sehen.</translation>
+    </message>
+    <message>
+        <source>One filter is in. It lets through what swings its way, which is half: the light is half as bright, and still there is nothing to see.</source>
+        <comment>text.one_filter</comment>
+        <translation>Ein Filter ist drin. Er lässt durch, was in seiner Richtung schwingt, also die Hälfte: Das Licht ist halb so hell, und noch immer ist nichts zu sehen.</translation>
+    </message>
+    <message>
+        <source>The second filter stands across the first: it stops all that the first lets through. Now only what turns light between them can shine.</source>
+        <comment>text.crossed</comment>
+        <translation>Der zweite Filter steht quer zum ersten: Er hält alles auf, was der erste durchlässt. Jetzt leuchtet nur, was dazwischen Licht dreht.</translation>
+    </message>
+    <message>
+        <source>All lie in one light, on one scale. The others come, one by one.</source>
+        <comment>text.laying</comment>
+        <translation>Alle liegen in einem Licht und in einem Maßstab. Die anderen kommen nacheinander.</translation>
+    </message>
+    <message>
+        <source>Dark: {dark}. Coloured in places: {partly}; all over: {coloured}. Beyond some {limit:.0f} nm white light loses one colour after another.</source>
+        <comment>text.sorted</comment>
+        <translation>Dunkel: {dark}. Stellenweise farbig: {partly}; ganz farbig: {coloured}. Über etwa {limit:.0f} nm verliert weißes Licht eine Farbe nach der anderen.</translation>
+    </message>
+    <message>
+        <source>Dark: {dark}. Grey: {grey}. Coloured in places: {partly}; all over: {coloured}. Beyond some {limit:.0f} nm white light loses one colour after another.</source>
+        <comment>text.sorted_grey</comment>
+        <translation>Dunkel: {dark}. Grau: {grey}. Stellenweise farbig: {partly}; ganz farbig: {coloured}. Über etwa {limit:.0f} nm verliert weißes Licht eine Farbe nach der anderen.</translation>
+    </message>
+    <message>
+        <source>Dark: {dark}. Light that meets no stress on its way, or pull and squeeze alike, is stopped by the crossed filter.</source>
+        <comment>text.all_dark</comment>
+        <translation>Dunkel: {dark}. Licht, das auf seinem Weg keiner Spannung begegnet, oder gleich viel Zug wie Druck, hält der gekreuzte Filter auf.</translation>
+    </message>
+    <message>
+        <source>Dark: {dark}. Grey: {grey}. Below some {limit:.0f} nm of retardation all colours of the white light still come through, some more, some less: grey and white.</source>
+        <comment>text.no_colour</comment>
+        <translation>Dunkel: {dark}. Grau: {grey}. Unter etwa {limit:.0f} nm Gangunterschied kommen noch alle Farben des weißen Lichts durch, manche mehr, manche weniger: grau und weiß.</translation>
+    </message>
+    <message>
+        <source>The tint plate adds {plate:.0f} nm: without stress all is {colour}, and even a little turns it blue where it adds to the plate, yellow where it takes away.</source>
+        <comment>text.tint</comment>
+        <translation>Die Lambda-Platte fügt {plate:.0f} nm hinzu: Ohne Spannung ist alles {colour}. Schon wenig färbt es blau, wo es zur Platte hinzukommt, gelb, wo es davon abgeht.</translation>
+    </message>
+    <message>
+        <source>Light of one colour has no colours to lose: there is but bright and dark, and each dark line is one wavelength, {wave:.0f} nm, of retardation more.</source>
+        <comment>text.one_colour</comment>
+        <translation>Einfarbiges Licht hat keine Farben zu verlieren: Es gibt nur hell und dunkel, und jede dunkle Linie ist eine Wellenlänge, {wave:.0f} nm, mehr Gangunterschied.</translation>
+    </message>
+    <message>
+        <source>The filters stand along the samples. Stress along or across a sample does not turn such light: what was bright goes dark, whatever its stress.</source>
+        <comment>text.along</comment>
+        <translation>Die Filter stehen längs der Proben. Spannung längs oder quer zur Probe dreht solches Licht nicht: Was hell war, wird dunkel, wie groß die Spannung auch ist.</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <comment>text.none</comment>
+        <translation>nichts</translation>
+    </message>
+    <message>
+        <source>Under the glass: {nm:.0f} nm, order {order:.2f}. In {path:g} mm of glass the pulls along and across then differ by {stress:.1f} MPa.</source>
+        <comment>text.point_stress</comment>
+        <translation>Unter dem Leseglas: {nm:.0f} nm, Ordnung {order:.2f}. In {path:g} mm Glas unterscheidet sich der Zug längs und quer dann um {stress:.1f} MPa.</translation>
+    </message>
+    <message>
+        <source>Under the glass: {nm:.0f} nm, order {order:.2f}. How far the light goes through this wall differs from place to place, so colour alone tells no stress.</source>
+        <comment>text.point_path</comment>
+        <translation>Unter dem Leseglas: {nm:.0f} nm, Ordnung {order:.2f}. Wie weit das Licht durch diese Wand geht, ist überall anders; die Farbe allein sagt darum nichts über die Spannung.</translation>
+    </message>
+    <message>
+        <source>Under the glass: {nm:.0f} nm, order {order:.2f}. Molecules that froze drawn out make most of it, so it is no measure of stress.</source>
+        <comment>text.point_molecules</comment>
+        <translation>Unter dem Leseglas: {nm:.0f} nm, Ordnung {order:.2f}. Das meiste kommt von gestreckt erstarrten Molekülen, es ist also kein Maß für Spannung.</translation>
+    </message>
+    <message>
+        <source>Build it up</source>
+        <comment>action.build_up</comment>
+        <translation>Aufbauen</translation>
+    </message>
+    <message>
+        <source>Samples</source>
+        <comment>setting.samples</comment>
+        <translation>Proben</translation>
+    </message>
+    <message>
+        <source>What lies on the table, up to six; other scenes' pieces as they are by default.</source>
+        <comment>setting.samples.help</comment>
+        <translation>Was auf dem Tisch liegt, bis zu sechs; Stücke anderer Szenen in ihren Grundwerten.</translation>
+    </message>
+    <message>
+        <source>Plain</source>
+        <comment>choice.samples.plain</comment>
+        <translation>Normal</translation>
+    </message>
+    <message>
+        <source>Laminated</source>
+        <comment>choice.samples.laminated</comment>
+        <translation>Verbundglas</translation>
+    </message>
+    <message>
+        <source>Toughened</source>
+        <comment>choice.samples.toughened</comment>
+        <translation>Vorgespannt (Kante)</translation>
+    </message>
+    <message>
+        <source>Toughened face</source>
+        <comment>choice.samples.toughened-face</comment>
+        <translation>Vorgespannt (Fläche)</translation>
+    </message>
+    <message>
+        <source>Bubble</source>
+        <comment>choice.samples.bubble</comment>
+        <translation>Kolben</translation>
+    </message>
+    <message>
+        <source>Cooling</source>
+        <comment>choice.samples.cooling</comment>
+        <translation>Abkühlen</translation>
+    </message>
+    <message>
+        <source>Dish</source>
+        <comment>choice.samples.dish</comment>
+        <translation>Schale</translation>
+    </message>
+    <message>
+        <source>Pour</source>
+        <comment>choice.samples.pour</comment>
+        <translation>Becher</translation>
+    </message>
+    <message>
+        <source>Push pull</source>
+        <comment>choice.samples.push-pull</comment>
+        <translation>Druck und Zug</translation>
+    </message>
+    <message>
+        <source>Ring</source>
+        <comment>choice.samples.ring</comment>
+        <translation>Flasche</translation>
+    </message>
+    <message>
+        <source>Touch</source>
+        <comment>choice.samples.touch</comment>
+        <translation>Berührung</translation>
+    </message>
+    <message>
+        <source>Turn the polarizers</source>
+        <comment>setting.turn_deg</comment>
+        <translation>Polarisatoren drehen</translation>
+    </message>
+    <message>
+        <source>Angle of the pair of polarizers.</source>
+        <comment>setting.turn_deg.help</comment>
+        <translation>Winkel des Polarisatorpaars.</translation>
+    </message>
+    <message>
+        <source>Tint plate</source>
+        <comment>setting.tint_plate</comment>
+        <translation>Lambda-Platte</translation>
+    </message>
+    <message>
+        <source>Shows small stress and its sign as colour.</source>
+        <comment>setting.tint_plate.help</comment>
+        <translation>Zeigt kleine Spannungen und ihr Vorzeichen als Farbe.</translation>
+    </message>
+    <message>
+        <source>Lamp</source>
+        <comment>setting.lamp</comment>
+        <translation>Lampe</translation>
+    </message>
+    <message>
+        <source>White light or one colour.</source>
+        <comment>setting.lamp.help</comment>
+        <translation>Weißes Licht oder eine Farbe.</translation>
+    </message>
+    <message>
+        <source>Daylight</source>
+        <comment>choice.lamp.daylight</comment>
+        <translation>Tageslicht</translation>
+    </message>
+    <message>
+        <source>Incandescent</source>
+        <comment>choice.lamp.incandescent</comment>
+        <translation>Glühlampe</translation>
+    </message>
+    <message>
+        <source>White led</source>
+        <comment>choice.lamp.white-led</comment>
+        <translation>Weiße LED</translation>
+    </message>
+    <message>
+        <source>Sodium</source>
+        <comment>choice.lamp.sodium</comment>
+        <translation>Natrium</translation>
+    </message>
+    <message>
+        <source>Green</source>
+        <comment>choice.lamp.green</comment>
+        <translation>Grün</translation>
+    </message>
+    <message>
+        <source>Built up to</source>
+        <comment>setting.built</comment>
+        <translation>Aufgebaut bis</translation>
+    </message>
+    <message>
+        <source>The lamp alone, one filter, the crossed filter, then the samples.</source>
+        <comment>setting.built.help</comment>
+        <translation>Nur die Lampe, ein Filter, der gekreuzte Filter, dann die Proben.</translation>
+    </message>
+    <message>
+        <source>Lamp</source>
+        <comment>choice.built.lamp</comment>
+        <translation>Lampe</translation>
+    </message>
+    <message>
+        <source>One filter</source>
+        <comment>choice.built.one-filter</comment>
+        <translation>Ein Filter</translation>
+    </message>
+    <message>
+        <source>Crossed</source>
+        <comment>choice.built.crossed</comment>
+        <translation>Gekreuzt</translation>
+    </message>
+    <message>
+        <source>Samples</source>
+        <comment>choice.built.samples</comment>
+        <translation>Proben</translation>
+    </message>
+    <message>
+        <source>Plain, median</source>
+        <comment>reading.plain_retardation_median_nm</comment>
+        <translation>Normal, Median</translation>
+    </message>
+    <message>
+        <source>Half of it has less.</source>
+        <comment>reading.plain_retardation_median_nm.help</comment>
+        <translation>Die Hälfte davon hat weniger.</translation>
+    </message>
+    <message>
+        <source>Plain, 95 %</source>
+        <comment>reading.plain_retardation_p95_nm</comment>
+        <translation>Normal, 95 %</translation>
+    </message>
+    <message>
+        <source>95 % of it has less.</source>
+        <comment>reading.plain_retardation_p95_nm.help</comment>
+        <translation>95 % davon haben weniger.</translation>
+    </message>
+    <message>
+        <source>Laminated, median</source>
+        <comment>reading.laminated_retardation_median_nm</comment>
+        <translation>Verbundglas, Median</translation>
+    </message>
+    <message>
+        <source>Half of it has less.</source>
+        <comment>reading.laminated_retardation_median_nm.help</comment>
+        <translation>Die Hälfte davon hat weniger.</translation>
+    </message>
+    <message>
+        <source>Laminated, 95 %</source>
+        <comment>reading.laminated_retardation_p95_nm</comment>
+        <translation>Verbundglas, 95 %</translation>
+    </message>
+    <message>
+        <source>95 % of it has less.</source>
+        <comment>reading.laminated_retardation_p95_nm.help</comment>
+        <translation>95 % davon haben weniger.</translation>
+    </message>
+    <message>
+        <source>Toughened edge-on, median</source>
+        <comment>reading.toughened_retardation_median_nm</comment>
+        <translation>Vorgespannt (Kante), Median</translation>
+    </message>
+    <message>
+        <source>Half of it has less.</source>
+        <comment>reading.toughened_retardation_median_nm.help</comment>
+        <translation>Die Hälfte davon hat weniger.</translation>
+    </message>
+    <message>
+        <source>Toughened edge-on, 95 %</source>
+        <comment>reading.toughened_retardation_p95_nm</comment>
+        <translation>Vorgespannt (Kante), 95 %</translation>
+    </message>
+    <message>
+        <source>95 % of it has less.</source>
+        <comment>reading.toughened_retardation_p95_nm.help</comment>
+        <translation>95 % davon haben weniger.</translation>
+    </message>
+    <message>
+        <source>Toughened face-on, median</source>
+        <comment>reading.toughened_face_retardation_median_nm</comment>
+        <translation>Vorgespannt (Fläche), Median</translation>
+    </message>
+    <message>
+        <source>Half of it has less.</source>
+        <comment>reading.toughened_face_retardation_median_nm.help</comment>
+        <translation>Die Hälfte davon hat weniger.</translation>
+    </message>
+    <message>
+        <source>Toughened face-on, 95 %</source>
+        <comment>reading.toughened_face_retardation_p95_nm</comment>
+        <translation>Vorgespannt (Fläche), 95 %</translation>
+    </message>
+    <message>
+        <source>95 % of it has less.</source>
+        <comment>reading.toughened_face_retardation_p95_nm.help</comment>
+        <translation>95 % davon haben weniger.</translation>
+    </message>
+    <message>
+        <source>Bubble, median</source>
+        <comment>reading.bubble_retardation_median_nm</comment>
+        <translation>Kolben, Median</translation>
+    </message>
+    <message>
+        <source>Half of it has less.</source>
+        <comment>reading.bubble_retardation_median_nm.help</comment>
+        <translation>Die Hälfte davon hat weniger.</translation>
+    </message>
+    <message>
+        <source>Bubble, 95 %</source>
+        <comment>reading.bubble_retardation_p95_nm</comment>
+        <translation>Kolben, 95 %</translation>
+    </message>
+    <message>
+        <source>95 % of it has less.</source>
+        <comment>reading.bubble_retardation_p95_nm.help</comment>
+        <translation>95 % davon haben weniger.</translation>
+    </message>
+    <message>
+        <source>Cooling, median</source>
+        <comment>reading.cooling_retardation_median_nm</comment>
+        <translation>Abkühlen, Median</translation>
+    </message>
+    <message>
+        <source>Half of it has less.</source>
+        <comment>reading.cooling_retardation_median_nm.help</comment>
+        <translation>Die Hälfte davon hat weniger.</translation>
+    </message>
+    <message>
+        <source>Cooling, 95 %</source>
+        <comment>reading.cooling_retardation_p95_nm</comment>
+        <translation>Abkühlen, 95 %</translation>
+    </message>
+    <message>
+        <source>95 % of it has less.</source>
+        <comment>reading.cooling_retardation_p95_nm.help</comment>
+        <translation>95 % davon haben weniger.</translation>
+    </message>
+    <message>
+        <source>Dish, median</source>
+        <comment>reading.dish_retardation_median_nm</comment>
+        <translation>Schale, Median</translation>
+    </message>
+    <message>
+        <source>Half of it has less.</source>
+        <comment>reading.dish_retardation_median_nm.help</comment>
+        <translation>Die Hälfte davon hat weniger.</translation>
+    </message>
+    <message>
+        <source>Dish, 95 %</source>
+        <comment>reading.dish_retardation_p95_nm</comment>
+        <translation>Schale, 95 %</translation>
+    </message>
+    <message>
+        <source>95 % of it has less.</source>
+        <comment>reading.dish_retardation_p95_nm.help</comment>
+        <translation>95 % davon haben weniger.</translation>
+    </message>
+    <message>
+        <source>Pour, median</source>
+        <comment>reading.pour_retardation_median_nm</comment>
+        <translation>Becher, Median</translation>
+    </message>
+    <message>
+        <source>Half of it has less.</source>
+        <comment>reading.pour_retardation_median_nm.help</comment>
+        <translation>Die Hälfte davon hat weniger.</translation>
+    </message>
+    <message>
+        <source>Pour, 95 %</source>
+        <comment>reading.pour_retardation_p95_nm</comment>
+        <translation>Becher, 95 %</translation>
+    </message>
+    <message>
+        <source>95 % of it has less.</source>
+        <comment>reading.pour_retardation_p95_nm.help</comment>
+        <translation>95 % davon haben weniger.</translation>
+    </message>
+    <message>
+        <source>Push pull, median</source>
+        <comment>reading.push_pull_retardation_median_nm</comment>
+        <translation>Druck und Zug, Median</translation>
+    </message>
+    <message>
+        <source>Half of it has less.</source>
+        <comment>reading.push_pull_retardation_median_nm.help</comment>
+        <translation>Die Hälfte davon hat weniger.</translation>
+    </message>
+    <message>
+        <source>Push pull, 95 %</source>
+        <comment>reading.push_pull_retardation_p95_nm</comment>
+        <translation>Druck und Zug, 95 %</translation>
+    </message>
+    <message>
+        <source>95 % of it has less.</source>
+        <comment>reading.push_pull_retardation_p95_nm.help</comment>
+        <translation>95 % davon haben weniger.</translation>
+    </message>
+    <message>
+        <source>Ring, median</source>
+        <comment>reading.ring_retardation_median_nm</comment>
+        <translation>Flasche, Median</translation>
+    </message>
+    <message>
+        <source>Half of it has less.</source>
+        <comment>reading.ring_retardation_median_nm.help</comment>
+        <translation>Die Hälfte davon hat weniger.</translation>
+    </message>
+    <message>
+        <source>Ring, 95 %</source>
+        <comment>reading.ring_retardation_p95_nm</comment>
+        <translation>Flasche, 95 %</translation>
+    </message>
+    <message>
+        <source>95 % of it has less.</source>
+        <comment>reading.ring_retardation_p95_nm.help</comment>
+        <translation>95 % davon haben weniger.</translation>
+    </message>
+    <message>
+        <source>Touch, median</source>
+        <comment>reading.touch_retardation_median_nm</comment>
+        <translation>Berührung, Median</translation>
+    </message>
+    <message>
+        <source>Half of it has less.</source>
+        <comment>reading.touch_retardation_median_nm.help</comment>
+        <translation>Die Hälfte davon hat weniger.</translation>
+    </message>
+    <message>
+        <source>Touch, 95 %</source>
+        <comment>reading.touch_retardation_p95_nm</comment>
+        <translation>Berührung, 95 %</translation>
+    </message>
+    <message>
+        <source>95 % of it has less.</source>
+        <comment>reading.touch_retardation_p95_nm.help</comment>
+        <translation>95 % davon haben weniger.</translation>
+    </message>
+    <message>
+        <source>Under the glass</source>
+        <comment>reading.point_retardation_nm</comment>
+        <translation>Unter dem Leseglas</translation>
+    </message>
+    <message>
+        <source>Where the reading glass is held.</source>
+        <comment>reading.point_retardation_nm.help</comment>
+        <translation>Wo das Leseglas gehalten wird.</translation>
+    </message>
+    <message>
+        <source>Order there</source>
+        <comment>reading.point_order</comment>
+        <translation>Ordnung dort</translation>
+    </message>
+    <message>
+        <source>Over 565 nm, or over a one-colour lamp's wave.</source>
+        <comment>reading.point_order.help</comment>
+        <translation>Durch 565 nm oder die Wellenlänge einer einfarbigen Lampe.</translation>
+    </message>
+    <message>
+        <source>Stress there</source>
+        <comment>reading.point_stress_MPa</comment>
+        <translation>Spannung dort</translation>
+    </message>
+    <message>
+        <source>Difference of both principal stresses.</source>
+        <comment>reading.point_stress_MPa.help</comment>
+        <translation>Differenz der beiden Hauptspannungen.</translation>
+    </message>
+</context>
+<context>
+    <name>scene.pour</name>
+    <message>
+        <source>Boiling water</source>
+        <comment>title</comment>
+        <translation>Kochendes Wasser</translation>
+    </message>
+    <message>
+        <source>Boiling water will go into a thick and a thin tumbler. Most people bet that the thin one cracks.</source>
+        <comment>text.waiting</comment>
+        <translation>Gleich kommt kochendes Wasser in einen dicken und einen dünnen Becher. Die meisten wetten, dass der dünne reißt.</translation>
+    </message>
+    <message>
+        <source>Both tumblers have been warmed to {warm:.0f} °C. That is the whole trick: the water can hardly shock them now.</source>
+        <comment>text.waiting_warm</comment>
+        <translation>Beide Becher sind auf {warm:.0f} °C vorgewärmt. Das ist der ganze Trick: Das Wasser kann sie kaum noch schrecken.</translation>
+    </message>
+    <message>
+        <source>The water warms the inside first. It wants to grow, the cold outside is pulled: thick {thick:.0f} MPa, thin {thin:.0f} MPa.</source>
+        <comment>text.pouring</comment>
+        <translation>Das Wasser wärmt zuerst das Innere. Es will wachsen, die kalte Außenseite gerät unter Zug: dick {thick:.0f} MPa, dünn {thin:.0f} MPa.</translation>
+    </message>
+    <message>
+        <source>The water chills the inside. It wants to shrink and is pulled: thick {thick:.0f} MPa, thin {thin:.0f} MPa.</source>
+        <comment>text.pouring_cold</comment>
+        <translation>Das Wasser kühlt das Innere. Es will schrumpfen und gerät unter Zug: dick {thick:.0f} MPa, dünn {thin:.0f} MPa.</translation>
+    </message>
+    <message>
+        <source>The thin wall is warm right through and calm again. The outside of the thick wall is still cold and pulled with {thick:.0f} MPa.</source>
+        <comment>text.lagging</comment>
+        <translation>Die dünne Wand ist durch und durch warm und wieder ruhig. Die dicke ist außen noch kalt und steht unter {thick:.0f} MPa Zug.</translation>
+    </message>
+    <message>
+        <source>Bet lost: the thick one is {times:.0f} times likelier to crack. Its pull reached {thick:.0f} MPa, that of the thin one {thin:.0f} MPa.</source>
+        <comment>text.thick_worse</comment>
+        <translation>Wette verloren: Der dicke reißt {times:.0f}-mal so wahrscheinlich. Sein Zug erreichte {thick:.0f} MPa, der des dünnen {thin:.0f} MPa.</translation>
+    </message>
+    <message>
+        <source>This time the thin one is {times:.0f} times likelier to crack: its pull reached {thin:.0f} MPa, that of the thick one {thick:.0f} MPa.</source>
+        <comment>text.thin_worse</comment>
+        <translation>Diesmal reißt der dünne {times:.0f}-mal so wahrscheinlich: Sein Zug erreichte {thin:.0f} MPa, der des dicken {thick:.0f} MPa.</translation>
+    </message>
+    <message>
+        <source>Both hold alike: the pull reached {thick:.1f} MPa in the thick one and {thin:.1f} MPa in the thin one.</source>
+        <comment>text.alike</comment>
+        <translation>Beide halten gleich gut: Der Zug erreichte {thick:.1f} MPa im dicken und {thin:.1f} MPa im dünnen.</translation>
+    </message>
+    <message>
+        <source>The thick one has cracked after {at:.0f} s: its cold outside was pulled with {pull:.0f} MPa, and the scratch did the rest.</source>
+        <comment>text.thick_cracked</comment>
+        <translation>Der dicke ist nach {at:.0f} s gerissen: Seine kalte Außenseite stand unter {pull:.0f} MPa Zug, und der Kratzer tat den Rest.</translation>
+    </message>
+    <message>
+        <source>The thin one has cracked after {at:.0f} s: a pull of {pull:.0f} MPa was enough for this scratch.</source>
+        <comment>text.thin_cracked</comment>
+        <translation>Der dünne ist nach {at:.0f} s gerissen: {pull:.0f} MPa Zug genügten für diesen Kratzer.</translation>
+    </message>
+    <message>
+        <source>Both have cracked: this scratch is too deep for so hot a pour.</source>
+        <comment>text.both_cracked</comment>
+        <translation>Beide sind gerissen: Dieser Kratzer ist zu tief für so heißes Wasser.</translation>
+    </message>
+    <message>
+        <source>Warm them first</source>
+        <comment>action.warm_first</comment>
+        <translation>Erst vorwärmen</translation>
+    </message>
+    <message>
+        <source>Glass</source>
+        <comment>setting.glass</comment>
+        <translation>Glas</translation>
+    </message>
+    <message>
+        <source>Of both tumblers.</source>
+        <comment>setting.glass.help</comment>
+        <translation>Beider Becher.</translation>
+    </message>
+    <message>
+        <source>Borosilicate</source>
+        <comment>choice.glass.borosilicate</comment>
+        <translation>Borosilikat</translation>
+    </message>
+    <message>
+        <source>Fused silica</source>
+        <comment>choice.glass.fused-silica</comment>
+        <translation>Kieselglas</translation>
+    </message>
+    <message>
+        <source>Lead crystal</source>
+        <comment>choice.glass.lead-crystal</comment>
+        <translation>Bleikristall</translation>
+    </message>
+    <message>
+        <source>Soda lime</source>
+        <comment>choice.glass.soda-lime</comment>
+        <translation>Kalknatron</translation>
+    </message>
+    <message>
+        <source>Thick wall</source>
+        <comment>setting.thick_mm</comment>
+        <translation>Dicke Wand</translation>
+    </message>
+    <message>
+        <source>Wall and base of one tumbler.</source>
+        <comment>setting.thick_mm.help</comment>
+        <translation>Wand und Boden des einen Bechers.</translation>
+    </message>
+    <message>
+        <source>Thin wall</source>
+        <comment>setting.thin_mm</comment>
+        <translation>Dünne Wand</translation>
+    </message>
+    <message>
+        <source>Wall and base of the other.</source>
+        <comment>setting.thin_mm.help</comment>
+        <translation>Wand und Boden des anderen.</translation>
+    </message>
+    <message>
+        <source>Water</source>
+        <comment>setting.water_C</comment>
+        <translation>Wasser</translation>
+    </message>
+    <message>
+        <source>Temperature of the water as it is poured.</source>
+        <comment>setting.water_C.help</comment>
+        <translation>Temperatur des Wassers beim Eingießen.</translation>
+    </message>
+    <message>
+        <source>Tumblers</source>
+        <comment>setting.tumbler_C</comment>
+        <translation>Becher</translation>
+    </message>
+    <message>
+        <source>Of the glass before; warm it first.</source>
+        <comment>setting.tumbler_C.help</comment>
+        <translation>Des Glases davor; erst vorwärmen.</translation>
+    </message>
+    <message>
+        <source>Pour for</source>
+        <comment>setting.pour_s</comment>
+        <translation>Eingießen in</translation>
+    </message>
+    <message>
+        <source>Time in which they are filled.</source>
+        <comment>setting.pour_s.help</comment>
+        <translation>Zeit, in der sie gefüllt werden.</translation>
+    </message>
+    <message>
+        <source>Worn</source>
+        <comment>setting.worn</comment>
+        <translation>Gebraucht</translation>
+    </message>
+    <message>
+        <source>Used for years, or new.</source>
+        <comment>setting.worn.help</comment>
+        <translation>Jahre in Gebrauch oder neu.</translation>
+    </message>
+    <message>
+        <source>Scratch</source>
+        <comment>setting.scratch_um</comment>
+        <translation>Kratzer</translation>
+    </message>
+    <message>
+        <source>Depth of a long scratch outside, where it is worst; 0: none.</source>
+        <comment>setting.scratch_um.help</comment>
+        <translation>Tiefe eines langen Kratzers außen an der schlimmsten Stelle; 0: keiner.</translation>
+    </message>
+    <message>
+        <source>Thick: pull outside</source>
+        <comment>reading.thick_tension_MPa</comment>
+        <translation>Dick: Zug außen</translation>
+    </message>
+    <message>
+        <source>Largest over the run.</source>
+        <comment>reading.thick_tension_MPa.help</comment>
+        <translation>Größter Wert im Lauf.</translation>
+    </message>
+    <message>
+        <source>Thin: pull outside</source>
+        <comment>reading.thin_tension_MPa</comment>
+        <translation>Dünn: Zug außen</translation>
+    </message>
+    <message>
+        <source>Largest over the run.</source>
+        <comment>reading.thin_tension_MPa.help</comment>
+        <translation>Größter Wert im Lauf.</translation>
+    </message>
+    <message>
+        <source>Thick: odds of a crack</source>
+        <comment>reading.thick_break_probability</comment>
+        <translation>Dick: Risswahrscheinlichkeit</translation>
+    </message>
+    <message>
+        <source>Over the spread of flaws.</source>
+        <comment>reading.thick_break_probability.help</comment>
+        <translation>Über die Streuung der Fehlstellen.</translation>
+    </message>
+    <message>
+        <source>Thin: odds of a crack</source>
+        <comment>reading.thin_break_probability</comment>
+        <translation>Dünn: Risswahrscheinlichkeit</translation>
+    </message>
+    <message>
+        <source>Over the spread of flaws.</source>
+        <comment>reading.thin_break_probability.help</comment>
+        <translation>Über die Streuung der Fehlstellen.</translation>
+    </message>
+    <message>
+        <source>Thick: pull inside</source>
+        <comment>reading.thick_inside_MPa</comment>
+        <translation>Dick: Zug innen</translation>
+    </message>
+    <message>
+        <source>Largest over the run; water side.</source>
+        <comment>reading.thick_inside_MPa.help</comment>
+        <translation>Größter Wert im Lauf; Wasserseite.</translation>
+    </message>
+    <message>
+        <source>Thin: pull inside</source>
+        <comment>reading.thin_inside_MPa</comment>
+        <translation>Dünn: Zug innen</translation>
+    </message>
+    <message>
+        <source>Largest over the run; water side.</source>
+        <comment>reading.thin_inside_MPa.help</comment>
+        <translation>Größter Wert im Lauf; Wasserseite.</translation>
+    </message>
+    <message>
+        <source>Thick over thin</source>
+        <comment>reading.odds_ratio</comment>
+        <translation>Dick zu dünn</translation>
+    </message>
+    <message>
+        <source>How many times likelier the thick one cracks.</source>
+        <comment>reading.odds_ratio.help</comment>
+        <translation>Wievielmal wahrscheinlicher der dicke reißt.</translation>
+    </message>
+    <message>
+        <source>Thick: K over K_IC</source>
+        <comment>reading.thick_intensity_ratio</comment>
+        <translation>Dick: K zu K_IC</translation>
+    </message>
+    <message>
+        <source>Of the stated flaw, at its peak.</source>
+        <comment>reading.thick_intensity_ratio.help</comment>
+        <translation>Der angegebenen Fehlstelle, größter Wert.</translation>
+    </message>
+    <message>
+        <source>Thin: K over K_IC</source>
+        <comment>reading.thin_intensity_ratio</comment>
+        <translation>Dünn: K zu K_IC</translation>
+    </message>
+    <message>
+        <source>Of the stated flaw, at its peak.</source>
+        <comment>reading.thin_intensity_ratio.help</comment>
+        <translation>Der angegebenen Fehlstelle, größter Wert.</translation>
+    </message>
+    <message>
+        <source>Thick cracks</source>
+        <comment>reading.thick_breaks</comment>
+        <translation>Dicker reißt</translation>
+    </message>
+    <message>
+        <source>The verdict for the stated flaw.</source>
+        <comment>reading.thick_breaks.help</comment>
+        <translation>Das Urteil für die angegebene Fehlstelle.</translation>
+    </message>
+    <message>
+        <source>Thin cracks</source>
+        <comment>reading.thin_breaks</comment>
+        <translation>Dünner reißt</translation>
+    </message>
+    <message>
+        <source>The verdict for the stated flaw.</source>
+        <comment>reading.thin_breaks.help</comment>
+        <translation>Das Urteil für die angegebene Fehlstelle.</translation>
+    </message>
+    <message>
+        <source>Water in the thick one</source>
+        <comment>reading.thick_water_C</comment>
+        <translation>Wasser im dicken</translation>
+    </message>
+    <message>
+        <source>Water in the thin one</source>
+        <comment>reading.thin_water_C</comment>
+        <translation>Wasser im dünnen</translation>
+    </message>
+    <message>
+        <source>Retardation peak</source>
+        <comment>reading.retardation_peak_nm</comment>
+        <translation>Größter Gangunterschied</translation>
+    </message>
+    <message>
+        <source>Largest over the run.</source>
+        <comment>reading.retardation_peak_nm.help</comment>
+        <translation>Größter Wert im Lauf.</translation>
+    </message>
+    <message>
+        <source>Thin, outside</source>
+        <comment>reading.thin_outside_MPa</comment>
+        <translation>Dünn, außen</translation>
+    </message>
+    <message>
+        <source>Thick, inside</source>
+        <comment>reading.thick_wall_MPa</comment>
+        <translation>Dick, innen</translation>
+    </message>
+    <message>
+        <source>Thick, outside</source>
+        <comment>reading.thick_outside_MPa</comment>
+        <translation>Dick, außen</translation>
+    </message>
+    <message>
+        <source>Thin, inside</source>
+        <comment>reading.thin_wall_MPa</comment>
+        <translation>Dünn, innen</translation>
+    </message>
+</context>
+<context>
+    <name>scene.push-pull</name>
+    <message>
+        <source>Push and pull</source>
+        <comment>title</comment>
+        <translation>Drücken und Ziehen</translation>
+    </message>
+    <message>
+        <source>Nobody touches it: there is no stress in it, and it stays dark.</source>
+        <comment>text.untouched</comment>
+        <translation>Niemand berührt ihn: Es ist keine Spannung darin, und er bleibt dunkel.</translation>
+    </message>
+    <message>
+        <source>The hands pull with {force:.0f} N, and everywhere in the bar all the pull adds up to just that: {net:.0f} N.</source>
+        <comment>text.pulled</comment>
+        <translation>Die Hände ziehen mit {force:.0f} N, und überall im Stab ergibt aller Zug zusammen genau das: {net:.0f} N.</translation>
+    </message>
+    <message>
+        <source>The hands pull with {force:.0f} N, and all the pull in the bar adds up to just that. It opens the small cracks by {gape:.2f} µm, {percent:.0f} % of the way to a break.</source>
+        <comment>text.pulled_crack</comment>
+        <translation>Die Hände ziehen mit {force:.0f} N, und aller Zug im Stab ergibt zusammen genau das. Er öffnet die kleinen Risse um {gape:.2f} µm, {percent:.0f} % des Wegs zum Bruch.</translation>
+    </message>
+    <message>
+        <source>The hands squeeze with {force:.0f} N, and everywhere in the bar all the squeeze adds up to just that: {net:.0f} N.</source>
+        <comment>text.squeezed</comment>
+        <translation>Die Hände drücken mit {force:.0f} N, und überall im Stab ergibt aller Druck zusammen genau das: {net:.0f} N.</translation>
+    </message>
+    <message>
+        <source>The hands squeeze with {force:.0f} N, and all the squeeze in the bar adds up to just that. It presses the small cracks shut.</source>
+        <comment>text.squeezed_crack</comment>
+        <translation>Die Hände drücken mit {force:.0f} N, und aller Druck im Stab ergibt zusammen genau das. Er presst die kleinen Risse zu.</translation>
+    </message>
+    <message>
+        <source>Below it is pulled with {pull:.0f} N in all, above it is squeezed with {squeeze:.0f} N: pull and squeeze add up to zero.</source>
+        <comment>text.bent</comment>
+        <translation>Unten herrschen insgesamt {pull:.0f} N Zug, oben {squeeze:.0f} N Druck: Zug und Druck ergeben zusammen null.</translation>
+    </message>
+    <message>
+        <source>Below it is pulled with {pull:.0f} N in all, above it is squeezed with {squeeze:.0f} N: together zero. The crack below opens by {gape:.2f} µm, {percent:.0f} % of the way to a break; the one above is pressed shut.</source>
+        <comment>text.bent_crack</comment>
+        <translation>Unten herrschen insgesamt {pull:.0f} N Zug, oben {squeeze:.0f} N Druck: zusammen null. Der Riss unten öffnet sich um {gape:.2f} µm, {percent:.0f} % des Wegs zum Bruch; der obere wird zugepresst.</translation>
+    </message>
+    <message>
+        <source>Squeezed from above and below, the disk is pulled apart sideways: across the upright cut {pull:.0f} N of pull and {squeeze:.0f} N of squeeze add up to zero.</source>
+        <comment>text.disk</comment>
+        <translation>Von oben und unten gedrückt, wird die Scheibe seitlich auseinandergezogen: Über den senkrechten Schnitt ergeben {pull:.0f} N Zug und {squeeze:.0f} N Druck zusammen null.</translation>
+    </message>
+    <message>
+        <source>Squeezed from above and below, the disk is pulled apart sideways: the upright crack opens by {gape:.2f} µm, {percent:.0f} % of the way to a break; the lying one is pressed shut.</source>
+        <comment>text.disk_crack</comment>
+        <translation>Von oben und unten gedrückt, wird die Scheibe seitlich auseinandergezogen: Der senkrechte Riss öffnet sich um {gape:.2f} µm, {percent:.0f} % des Wegs zum Bruch; der liegende wird zugepresst.</translation>
+    </message>
+    <message>
+        <source>The plate is hot and soft: what pulls in it flows away at once.</source>
+        <comment>text.hot</comment>
+        <translation>Die Platte ist heiß und weich: Was in ihr zieht, fließt sofort ab.</translation>
+    </message>
+    <message>
+        <source>The skin is cooler than the middle and at the moment {does} with {skin:.0f} MPa; pull and squeeze add up to zero all the time.</source>
+        <comment>text.cooling</comment>
+        <translation>Die Oberfläche ist kühler als die Mitte und steht im Augenblick unter {skin:.0f} MPa {does}; Zug und Druck ergeben zusammen immer null.</translation>
+    </message>
+    <message>
+        <source>Nobody touches it, and still its skin is squeezed with {skin:.0f} MPa and its middle pulled with {middle:.0f} MPa: {pull:.0f} N against {squeeze:.0f} N, together zero.</source>
+        <comment>text.locked</comment>
+        <translation>Niemand berührt sie, und doch steht die Oberfläche unter {skin:.0f} MPa Druck und die Mitte unter {middle:.0f} MPa Zug: {pull:.0f} N gegen {squeeze:.0f} N, zusammen null.</translation>
+    </message>
+    <message>
+        <source>Nobody touches it, and still its skin is squeezed with {skin:.0f} MPa and its middle pulled with {middle:.0f} MPa, together zero. The squeeze presses the cracks shut.</source>
+        <comment>text.locked_crack</comment>
+        <translation>Niemand berührt sie, und doch steht die Oberfläche unter {skin:.0f} MPa Druck und die Mitte unter {middle:.0f} MPa Zug, zusammen null. Der Druck presst die Risse zu.</translation>
+    </message>
+    <message>
+        <source>The cracks have got through the squeezed skin into the pull behind it: {percent:.0f} % of the way to a break, and nobody touches it.</source>
+        <comment>text.locked_reached</comment>
+        <translation>Die Risse sind durch die Druckschicht in den Zug dahinter gelangt: {percent:.0f} % des Wegs zum Bruch, und niemand berührt sie.</translation>
+    </message>
+    <message>
+        <source>The crack ran, {at:.1f} s after the start: two parts, and with nothing to hold on to the stress is gone.</source>
+        <comment>text.broke</comment>
+        <translation>Der Riss lief {at:.1f} s nach dem Start durch: zwei Teile, und ohne Halt ist die Spannung fort.</translation>
+    </message>
+    <message>
+        <source>The crack reached the pull inside and ran: two parts, each with its own pull and squeeze, and in each they add up to zero.</source>
+        <comment>text.broke_slice</comment>
+        <translation>Der Riss erreichte den Zug im Inneren und lief durch: zwei Teile, jeder mit eigenem Zug und Druck, und in jedem ergeben sie zusammen null.</translation>
+    </message>
+    <message>
+        <source>It broke at an ordinary scratch, {at:.1f} s after the start: such a pull breaks most pieces that have been in use.</source>
+        <comment>text.broke_flaw</comment>
+        <translation>Er brach {at:.1f} s nach dem Start an einem gewöhnlichen Kratzer: Solcher Zug bricht die meisten gebrauchten Stücke.</translation>
+    </message>
+    <message>
+        <source>Seen from the side</source>
+        <comment>text.section_title</comment>
+        <translation>Von der Seite gesehen</translation>
+    </message>
+    <message>
+        <source>along the bar</source>
+        <comment>text.along</comment>
+        <translation>entlang des Stabs</translation>
+    </message>
+    <message>
+        <source>sideways</source>
+        <comment>text.sideways</comment>
+        <translation>seitwärts</translation>
+    </message>
+    <message>
+        <source>stress in the cut</source>
+        <comment>text.across</comment>
+        <translation>Spannung im Schnitt</translation>
+    </message>
+    <message>
+        <source>height in the cut</source>
+        <comment>text.height</comment>
+        <translation>Höhe im Schnitt</translation>
+    </message>
+    <message>
+        <source>stress</source>
+        <comment>text.stress</comment>
+        <translation>Spannung</translation>
+    </message>
+    <message>
+        <source>all added up, shared out evenly</source>
+        <comment>text.mean</comment>
+        <translation>alles zusammen, gleichmäßig verteilt</translation>
+    </message>
+    <message>
+        <source>Let go</source>
+        <comment>action.let_go</comment>
+        <translation>Loslassen</translation>
+    </message>
+    <message>
+        <source>What is done</source>
+        <comment>setting.kind</comment>
+        <translation>Was geschieht</translation>
+    </message>
+    <message>
+        <source>A bar squeezed, pulled, bent over four or three pads; a disk squeezed across; or a toughened slice that nobody touches.</source>
+        <comment>setting.kind.help</comment>
+        <translation>Ein Stab wird gedrückt, gezogen, über vier oder drei Auflagen gebogen; eine Scheibe quer gedrückt; oder ein vorgespannter Streifen, den niemand berührt.</translation>
+    </message>
+    <message>
+        <source>Bar squeezed</source>
+        <comment>choice.kind.bar-squeezed</comment>
+        <translation>Stab gedrückt</translation>
+    </message>
+    <message>
+        <source>Bar pulled</source>
+        <comment>choice.kind.bar-pulled</comment>
+        <translation>Stab gezogen</translation>
+    </message>
+    <message>
+        <source>Bar bent</source>
+        <comment>choice.kind.bar-bent</comment>
+        <translation>Stab gebogen</translation>
+    </message>
+    <message>
+        <source>Bar bent three</source>
+        <comment>choice.kind.bar-bent-three</comment>
+        <translation>Stab gebogen, drei Auflagen</translation>
+    </message>
+    <message>
+        <source>Disk squeezed</source>
+        <comment>choice.kind.disk-squeezed</comment>
+        <translation>Scheibe gedrückt</translation>
+    </message>
+    <message>
+        <source>Locked in</source>
+        <comment>choice.kind.locked-in</comment>
+        <translation>Eingeschlossen</translation>
+    </message>
+    <message>
+        <source>Material</source>
+        <comment>setting.material</comment>
+        <translation>Werkstoff</translation>
+    </message>
+    <message>
+        <source>What it is made of.</source>
+        <comment>setting.material.help</comment>
+        <translation>Woraus es besteht.</translation>
+    </message>
+    <message>
+        <source>Borosilicate</source>
+        <comment>choice.material.borosilicate</comment>
+        <translation>Borosilikat</translation>
+    </message>
+    <message>
+        <source>Fused silica</source>
+        <comment>choice.material.fused-silica</comment>
+        <translation>Kieselglas</translation>
+    </message>
+    <message>
+        <source>Lead crystal</source>
+        <comment>choice.material.lead-crystal</comment>
+        <translation>Bleikristall</translation>
+    </message>
+    <message>
+        <source>Polystyrene</source>
+        <comment>choice.material.polystyrene</comment>
+        <translation>Polystyrol</translation>
+    </message>
+    <message>
+        <source>Soda lime</source>
+        <comment>choice.material.soda-lime</comment>
+        <translation>Kalknatron</translation>
+    </message>
+    <message>
+        <source>Force of the hands</source>
+        <comment>setting.load</comment>
+        <translation>Kraft der Hände</translation>
+    </message>
+    <message>
+        <source>Grows to this bit by bit; a piece with locked-in stress is not touched.</source>
+        <comment>setting.load.help</comment>
+        <translation>Wächst nach und nach bis hierher; ein Stück mit Eigenspannung wird nicht berührt.</translation>
+    </message>
+    <message>
+        <source>Thickness</source>
+        <comment>setting.thickness_mm</comment>
+        <translation>Dicke</translation>
+    </message>
+    <message>
+        <source>Path of the light.</source>
+        <comment>setting.thickness_mm.help</comment>
+        <translation>Weg des Lichts.</translation>
+    </message>
+    <message>
+        <source>Small cracks</source>
+        <comment>setting.crack_mm</comment>
+        <translation>Kleine Risse</translation>
+    </message>
+    <message>
+        <source>Length of two small cracks, from the middle of both edges (in a disk: from its middle to either side); 0: none. Too small to show in the colours.</source>
+        <comment>setting.crack_mm.help</comment>
+        <translation>Länge zweier kleiner Risse, von der Mitte beider Ränder aus (in einer Scheibe: von ihrer Mitte nach beiden Seiten); 0: keine. Zu klein, um in den Farben aufzufallen.</translation>
+    </message>
+    <message>
+        <source>Jets</source>
+        <comment>setting.jet_W_m2K</comment>
+        <translation>Düsen</translation>
+    </message>
+    <message>
+        <source>How hard the slice's plate was blown with cold air; for locked-in stress only.</source>
+        <comment>setting.jet_W_m2K.help</comment>
+        <translation>Wie stark die Platte des Streifens mit kalter Luft angeblasen wurde; nur für Eigenspannung.</translation>
+    </message>
+    <message>
+        <source>Largest pull</source>
+        <comment>reading.tension_MPa</comment>
+        <translation>Größter Zug</translation>
+    </message>
+    <message>
+        <source>In the cut; of a disk in its middle.</source>
+        <comment>reading.tension_MPa.help</comment>
+        <translation>Im Schnitt; bei einer Scheibe in ihrer Mitte.</translation>
+    </message>
+    <message>
+        <source>Largest squeeze</source>
+        <comment>reading.compression_MPa</comment>
+        <translation>Größter Druck</translation>
+    </message>
+    <message>
+        <source>In the cut; of a disk in its middle.</source>
+        <comment>reading.compression_MPa.help</comment>
+        <translation>Im Schnitt; bei einer Scheibe in ihrer Mitte.</translation>
+    </message>
+    <message>
+        <source>Cut adds up to</source>
+        <comment>reading.net_force_N</comment>
+        <translation>Schnitt ergibt zusammen</translation>
+    </message>
+    <message>
+        <source>All stress in the cut: the hands' or zero.</source>
+        <comment>reading.net_force_N.help</comment>
+        <translation>Alle Spannung im Schnitt: die der Hände oder null.</translation>
+    </message>
+    <message>
+        <source>Half is turned by</source>
+        <comment>reading.net_moment_Nm</comment>
+        <translation>Eine Hälfte dreht mit</translation>
+    </message>
+    <message>
+        <source>By the cut and the hands together.</source>
+        <comment>reading.net_moment_Nm.help</comment>
+        <translation>Durch Schnitt und Hände zusammen.</translation>
+    </message>
+    <message>
+        <source>Cut bends with</source>
+        <comment>reading.bending_moment_Nm</comment>
+        <translation>Schnitt biegt mit</translation>
+    </message>
+    <message>
+        <source>Balanced by the hands on each half.</source>
+        <comment>reading.bending_moment_Nm.help</comment>
+        <translation>Von den Händen an jeder Hälfte ausgeglichen.</translation>
+    </message>
+    <message>
+        <source>All pull in the cut</source>
+        <comment>reading.pulled_N</comment>
+        <translation>Aller Zug im Schnitt</translation>
+    </message>
+    <message>
+        <source>All squeeze in the cut</source>
+        <comment>reading.squeezed_N</comment>
+        <translation>Aller Druck im Schnitt</translation>
+    </message>
+    <message>
+        <source>Hands pull with</source>
+        <comment>reading.hands_N</comment>
+        <translation>Hände ziehen mit</translation>
+    </message>
+    <message>
+        <source>A squeeze is negative.</source>
+        <comment>reading.hands_N.help</comment>
+        <translation>Druck ist negativ.</translation>
+    </message>
+    <message>
+        <source>Retardation peak</source>
+        <comment>reading.retardation_peak_nm</comment>
+        <translation>Größter Gangunterschied</translation>
+    </message>
+    <message>
+        <source>Anywhere, over the run.</source>
+        <comment>reading.retardation_peak_nm.help</comment>
+        <translation>Irgendwo, im ganzen Lauf.</translation>
+    </message>
+    <message>
+        <source>Retardation, middle</source>
+        <comment>reading.retardation_middle_nm</comment>
+        <translation>Gangunterschied, Mitte</translation>
+    </message>
+    <message>
+        <source>Largest in the cut.</source>
+        <comment>reading.retardation_middle_nm.help</comment>
+        <translation>Größter Wert im Schnitt.</translation>
+    </message>
+    <message>
+        <source>K over K_IC</source>
+        <comment>reading.intensity_ratio</comment>
+        <translation>K zu K_IC</translation>
+    </message>
+    <message>
+        <source>Of the crack that is pulled hardest.</source>
+        <comment>reading.intensity_ratio.help</comment>
+        <translation>Des am stärksten gezogenen Risses.</translation>
+    </message>
+    <message>
+        <source>Crack opens by</source>
+        <comment>reading.crack_gape_um</comment>
+        <translation>Riss öffnet sich um</translation>
+    </message>
+    <message>
+        <source>The one that is pulled hardest.</source>
+        <comment>reading.crack_gape_um.help</comment>
+        <translation>Der am stärksten gezogene.</translation>
+    </message>
+    <message>
+        <source>Breaks</source>
+        <comment>reading.breaks</comment>
+        <translation>Bricht</translation>
+    </message>
+    <message>
+        <source>The small crack ran, or a pull that breaks most pieces.</source>
+        <comment>reading.breaks.help</comment>
+        <translation>Der kleine Riss lief, oder ein Zug, der die meisten Stücke bricht.</translation>
+    </message>
+    <message>
+        <source>Odds of a break</source>
+        <comment>reading.break_probability</comment>
+        <translation>Bruchwahrscheinlichkeit</translation>
+    </message>
+    <message>
+        <source>Without the cracks: handled surfaces.</source>
+        <comment>reading.break_probability.help</comment>
+        <translation>Ohne die Risse: benutzte Oberflächen.</translation>
+    </message>
+    <message>
+        <source>All pull</source>
+        <comment>reading.pulled_N</comment>
+        <translation>Aller Zug</translation>
+    </message>
+    <message>
+        <source>All squeeze</source>
+        <comment>reading.squeezed_N</comment>
+        <translation>Aller Druck</translation>
+    </message>
+    <message>
+        <source>Together</source>
+        <comment>reading.net_force_N</comment>
+        <translation>Zusammen</translation>
+    </message>
+    <message>
+        <source>Retardation</source>
+        <comment>reading.retardation_nm</comment>
+        <translation>Gangunterschied</translation>
+    </message>
+</context>
+<context>
+    <name>scene.ring</name>
+    <message>
+        <source>Ring and drop</source>
+        <comment>title</comment>
+        <translation>Ring und Tropfen</translation>
+    </message>
+    <message>
+        <source>The bottle is evenly cool and free of stress: between the polarizers it stays dark.</source>
+        <comment>text.cold</comment>
+        <translation>Die Flasche ist überall gleich kühl und spannungsfrei: Zwischen den Polarisatoren bleibt sie dunkel.</translation>
+    </message>
+    <message>
+        <source>The ring swells by {swell:.0f} µm. Cold glass on both sides holds it back, so it is squeezed around with {squeeze:.0f} MPa.</source>
+        <comment>text.heating</comment>
+        <translation>Der Ring dehnt sich um {swell:.0f} µm. Kaltes Glas zu beiden Seiten hält ihn auf, so gerät er ringsum unter {squeeze:.0f} MPa Druck.</translation>
+    </message>
+    <message>
+        <source>The flame is off. The outside of the ring is still squeezed along the bottle with {squeeze:.0f} MPa, until the heat has soaked in.</source>
+        <comment>text.evening</comment>
+        <translation>Die Flamme ist aus. Außen steht der Ring längs der Flasche noch unter {squeeze:.0f} MPa Druck, bis die Wärme eingedrungen ist.</translation>
+    </message>
+    <message>
+        <source>The flame is off. The skin cools first and is now pulled along the bottle with {pull:.0f} MPa.</source>
+        <comment>text.soaking</comment>
+        <translation>Die Flamme ist aus. Die Oberfläche kühlt zuerst und steht nun längs der Flasche unter {pull:.0f} MPa Zug.</translation>
+    </message>
+    <message>
+        <source>The drop chills the skin. It wants to shrink, the hot glass below does not let it: a pull of {pull:.0f} MPa, {percent:.0f} % of what the flaw needs.</source>
+        <comment>text.chilled</comment>
+        <translation>Der Tropfen kühlt die Oberfläche. Sie will schrumpfen, das heiße Glas darunter lässt sie nicht: {pull:.0f} MPa Zug, {percent:.0f} % von dem, was die Fehlstelle braucht.</translation>
+    </message>
+    <message>
+        <source>The crack is running through the wall: {depth:.1f} of {wall:.1f} mm.</source>
+        <comment>text.cracking</comment>
+        <translation>Der Riss läuft durch die Wand: {depth:.1f} von {wall:.1f} mm.</translation>
+    </message>
+    <message>
+        <source>Cracked off {after:.2f} s after the drop, {offset:.1f} mm from the middle of the ring. The pieces let go of most of their stress.</source>
+        <comment>text.cracked_drop</comment>
+        <translation>Abgesprengt {after:.2f} s nach dem Tropfen, {offset:.1f} mm neben der Ringmitte. Die Teile haben fast alle Spannung verloren.</translation>
+    </message>
+    <message>
+        <source>Cracked off {after:.2f} s after the drop, in the middle of the ring. The pieces let go of most of their stress.</source>
+        <comment>text.cracked_drop_middle</comment>
+        <translation>Abgesprengt {after:.2f} s nach dem Tropfen, in der Mitte des Rings. Die Teile haben fast alle Spannung verloren.</translation>
+    </message>
+    <message>
+        <source>It cracked by itself at {at:.1f} s, in the middle of the ring: heat alone pulled hard enough.</source>
+        <comment>text.cracked_alone_middle</comment>
+        <translation>Sie riss bei {at:.1f} s von selbst, in der Mitte des Rings: Die Wärme allein zog stark genug.</translation>
+    </message>
+    <message>
+        <source>It cracked by itself at {at:.1f} s, {offset:.1f} mm from the middle of the ring: heat alone pulled hard enough.</source>
+        <comment>text.cracked_alone</comment>
+        <translation>Sie riss bei {at:.1f} s von selbst, {offset:.1f} mm neben der Ringmitte: Die Wärme allein zog stark genug.</translation>
+    </message>
+    <message>
+        <source>The ring is too hot: above about {limit:.0f} °C the drop floats on its own steam and rolls off, so it hardly cools the glass.</source>
+        <comment>text.too_hot</comment>
+        <translation>Der Ring ist zu heiß: Über etwa {limit:.0f} °C schwebt der Tropfen auf seinem eigenen Dampf, rollt ab und kühlt das Glas kaum.</translation>
+    </message>
+    <message>
+        <source>It holds: the pull reached {percent:.0f} % of what the flaw needs to become a crack.</source>
+        <comment>text.held</comment>
+        <translation>Sie hält: Der Zug erreichte {percent:.0f} % von dem, was die Fehlstelle braucht, um ein Riss zu werden.</translation>
+    </message>
+    <message>
+        <source>Everything cools together, the stress fades and the picture goes dark again.</source>
+        <comment>text.fading</comment>
+        <translation>Alles kühlt gemeinsam ab, die Spannung lässt nach, und das Bild wird wieder dunkel.</translation>
+    </message>
+    <message>
+        <source>The ring is hot enough to flow. Stress is running out of it now and will come back, the other way round, as it cools.</source>
+        <comment>text.soft</comment>
+        <translation>Der Ring ist heiß genug zum Fließen. Jetzt fließt Spannung ab; beim Abkühlen kehrt sie umgekehrt wieder.</translation>
+    </message>
+    <message>
+        <source>The ring had begun to flow. {stress:.0f} MPa of stress stay locked in although it is cold again.</source>
+        <comment>text.locked</comment>
+        <translation>Der Ring hatte begonnen zu fließen. {stress:.0f} MPa Spannung bleiben eingeschlossen, obwohl er wieder kalt ist.</translation>
+    </message>
+    <message>
+        <source>along the bottle</source>
+        <comment>text.along</comment>
+        <translation>entlang der Flasche</translation>
+    </message>
+    <message>
+        <source>Drop now</source>
+        <comment>action.drop_now</comment>
+        <translation>Jetzt tropfen</translation>
+    </message>
+    <message>
+        <source>Flame out now</source>
+        <comment>action.flame_out</comment>
+        <translation>Flamme jetzt aus</translation>
+    </message>
+    <message>
+        <source>Glass</source>
+        <comment>setting.glass</comment>
+        <translation>Glas</translation>
+    </message>
+    <message>
+        <source>What it is made of.</source>
+        <comment>setting.glass.help</comment>
+        <translation>Woraus es besteht.</translation>
+    </message>
+    <message>
+        <source>Borosilicate</source>
+        <comment>choice.glass.borosilicate</comment>
+        <translation>Borosilikat</translation>
+    </message>
+    <message>
+        <source>Fused silica</source>
+        <comment>choice.glass.fused-silica</comment>
+        <translation>Kieselglas</translation>
+    </message>
+    <message>
+        <source>Lead crystal</source>
+        <comment>choice.glass.lead-crystal</comment>
+        <translation>Bleikristall</translation>
+    </message>
+    <message>
+        <source>Soda lime</source>
+        <comment>choice.glass.soda-lime</comment>
+        <translation>Kalknatron</translation>
+    </message>
+    <message>
+        <source>Diameter</source>
+        <comment>setting.outer_diameter_mm</comment>
+        <translation>Durchmesser</translation>
+    </message>
+    <message>
+        <source>Outer diameter of the bottle's body.</source>
+        <comment>setting.outer_diameter_mm.help</comment>
+        <translation>Außendurchmesser des Flaschenkörpers.</translation>
+    </message>
+    <message>
+        <source>Wall</source>
+        <comment>setting.wall_mm</comment>
+        <translation>Wand</translation>
+    </message>
+    <message>
+        <source>Thickness of the wall.</source>
+        <comment>setting.wall_mm.help</comment>
+        <translation>Dicke der Wand.</translation>
+    </message>
+    <message>
+        <source>Ring at</source>
+        <comment>setting.ring_at_mm</comment>
+        <translation>Ring bei</translation>
+    </message>
+    <message>
+        <source>Height of the ring above the base.</source>
+        <comment>setting.ring_at_mm.help</comment>
+        <translation>Höhe des Rings über dem Boden.</translation>
+    </message>
+    <message>
+        <source>Ring width</source>
+        <comment>setting.ring_width_mm</comment>
+        <translation>Ringbreite</translation>
+    </message>
+    <message>
+        <source>Width of the flame at half its heat.</source>
+        <comment>setting.ring_width_mm.help</comment>
+        <translation>Breite der Flamme bei halber Wärme.</translation>
+    </message>
+    <message>
+        <source>Flame</source>
+        <comment>setting.flame_kW_m2</comment>
+        <translation>Flamme</translation>
+    </message>
+    <message>
+        <source>Heat into the ring, averaged over the turn.</source>
+        <comment>setting.flame_kW_m2.help</comment>
+        <translation>Wärme in den Ring, über die Drehung gemittelt.</translation>
+    </message>
+    <message>
+        <source>Flame for</source>
+        <comment>setting.heat_s</comment>
+        <translation>Flamme für</translation>
+    </message>
+    <message>
+        <source>When the flame goes out.</source>
+        <comment>setting.heat_s.help</comment>
+        <translation>Wann die Flamme ausgeht.</translation>
+    </message>
+    <message>
+        <source>Score</source>
+        <comment>setting.score_depth_um</comment>
+        <translation>Anriss</translation>
+    </message>
+    <message>
+        <source>Depth of the scored line; 0: none.</source>
+        <comment>setting.score_depth_um.help</comment>
+        <translation>Tiefe der geritzten Linie; 0: keine.</translation>
+    </message>
+    <message>
+        <source>Score off by</source>
+        <comment>setting.score_offset_mm</comment>
+        <translation>Anriss versetzt um</translation>
+    </message>
+    <message>
+        <source>From the middle of the ring.</source>
+        <comment>setting.score_offset_mm.help</comment>
+        <translation>Von der Mitte des Rings.</translation>
+    </message>
+    <message>
+        <source>Drop of water</source>
+        <comment>setting.drop</comment>
+        <translation>Wassertropfen</translation>
+    </message>
+    <message>
+        <source>Whether a drop lands on the ring.</source>
+        <comment>setting.drop.help</comment>
+        <translation>Ob ein Tropfen auf den Ring fällt.</translation>
+    </message>
+    <message>
+        <source>Drop at</source>
+        <comment>setting.drop_at_s</comment>
+        <translation>Tropfen bei</translation>
+    </message>
+    <message>
+        <source>When the drop lands.</source>
+        <comment>setting.drop_at_s.help</comment>
+        <translation>Wann der Tropfen auftrifft.</translation>
+    </message>
+    <message>
+        <source>Drop off by</source>
+        <comment>setting.drop_offset_mm</comment>
+        <translation>Tropfen versetzt um</translation>
+    </message>
+    <message>
+        <source>From the middle of the ring.</source>
+        <comment>setting.drop_offset_mm.help</comment>
+        <translation>Von der Mitte des Rings.</translation>
+    </message>
+    <message>
+        <source>Hottest surface</source>
+        <comment>reading.surface_peak_C</comment>
+        <translation>Heißeste Oberfläche</translation>
+    </message>
+    <message>
+        <source>Largest over the run.</source>
+        <comment>reading.surface_peak_C.help</comment>
+        <translation>Größter Wert im Lauf.</translation>
+    </message>
+    <message>
+        <source>Swelling of the ring</source>
+        <comment>reading.swell_um</comment>
+        <translation>Dehnung des Rings</translation>
+    </message>
+    <message>
+        <source>Outwards, at the middle of the ring.</source>
+        <comment>reading.swell_um.help</comment>
+        <translation>Nach außen, in der Mitte des Rings.</translation>
+    </message>
+    <message>
+        <source>Along, outside</source>
+        <comment>reading.axial_outside_MPa</comment>
+        <translation>Längs, außen</translation>
+    </message>
+    <message>
+        <source>In the middle of the ring.</source>
+        <comment>reading.axial_outside_MPa.help</comment>
+        <translation>In der Mitte des Rings.</translation>
+    </message>
+    <message>
+        <source>Along, inside</source>
+        <comment>reading.axial_inside_MPa</comment>
+        <translation>Längs, innen</translation>
+    </message>
+    <message>
+        <source>In the middle of the ring.</source>
+        <comment>reading.axial_inside_MPa.help</comment>
+        <translation>In der Mitte des Rings.</translation>
+    </message>
+    <message>
+        <source>Around, outside</source>
+        <comment>reading.hoop_MPa</comment>
+        <translation>Ringsum, außen</translation>
+    </message>
+    <message>
+        <source>In the middle of the ring.</source>
+        <comment>reading.hoop_MPa.help</comment>
+        <translation>In der Mitte des Rings.</translation>
+    </message>
+    <message>
+        <source>Share of breaking</source>
+        <comment>reading.intensity_ratio</comment>
+        <translation>Anteil bis zum Bruch</translation>
+    </message>
+    <message>
+        <source>K over K_IC of the stated flaw, at its peak.</source>
+        <comment>reading.intensity_ratio.help</comment>
+        <translation>K zu K_IC der angegebenen Fehlstelle, größter Wert.</translation>
+    </message>
+    <message>
+        <source>Cracks</source>
+        <comment>reading.breaks</comment>
+        <translation>Reißt</translation>
+    </message>
+    <message>
+        <source>The verdict for the stated flaw.</source>
+        <comment>reading.breaks.help</comment>
+        <translation>Das Urteil für die angegebene Fehlstelle.</translation>
+    </message>
+    <message>
+        <source>Cracked at</source>
+        <comment>reading.break_at_s</comment>
+        <translation>Gerissen bei</translation>
+    </message>
+    <message>
+        <source>Crack's run</source>
+        <comment>reading.crack_run_us</comment>
+        <translation>Lauf des Risses</translation>
+    </message>
+    <message>
+        <source>From the flaw through the wall.</source>
+        <comment>reading.crack_run_us.help</comment>
+        <translation>Von der Fehlstelle durch die Wand.</translation>
+    </message>
+    <message>
+        <source>Crack outside</source>
+        <comment>reading.break_offset_mm</comment>
+        <translation>Riss außen</translation>
+    </message>
+    <message>
+        <source>Its distance from the ring's middle.</source>
+        <comment>reading.break_offset_mm.help</comment>
+        <translation>Sein Abstand von der Ringmitte.</translation>
+    </message>
+    <message>
+        <source>Crack inside</source>
+        <comment>reading.break_inside_mm</comment>
+        <translation>Riss innen</translation>
+    </message>
+    <message>
+        <source>Its distance from the ring's middle.</source>
+        <comment>reading.break_inside_mm.help</comment>
+        <translation>Sein Abstand von der Ringmitte.</translation>
+    </message>
+    <message>
+        <source>Odds of a crack</source>
+        <comment>reading.break_probability</comment>
+        <translation>Risswahrscheinlichkeit</translation>
+    </message>
+    <message>
+        <source>Over the spread of flaws.</source>
+        <comment>reading.break_probability.help</comment>
+        <translation>Über die Streuung der Fehlstellen.</translation>
+    </message>
+    <message>
+        <source>Retardation peak</source>
+        <comment>reading.retardation_peak_nm</comment>
+        <translation>Größter Gangunterschied</translation>
+    </message>
+    <message>
+        <source>Largest over the run.</source>
+        <comment>reading.retardation_peak_nm.help</comment>
+        <translation>Größter Wert im Lauf.</translation>
+    </message>
+    <message>
+        <source>Ring outside</source>
+        <comment>reading.surface_C</comment>
+        <translation>Ring außen</translation>
+    </message>
+    <message>
+        <source>K over K_IC: a crack runs at 1.</source>
+        <comment>reading.intensity_ratio.help</comment>
+        <translation>K zu K_IC: Bei 1 läuft ein Riss.</translation>
+    </message>
+</context>
+<context>
+    <name>scene.touch</name>
+    <message>
+        <source>Warm touch</source>
+        <comment>title</comment>
+        <translation>Warme Berührung</translation>
+    </message>
+    <message>
+        <source>The plate is evenly cool and free of stress: between the polarizers it stays dark.</source>
+        <comment>text.cold</comment>
+        <translation>Die Platte ist überall gleich kühl und spannungsfrei: Zwischen den Polarisatoren bleibt sie dunkel.</translation>
+    </message>
+    <message>
+        <source>The warm spot wants to grow, the cool glass around it holds it back: it is squeezed with {squeeze:.1f} MPa, and around it the glass is pulled with {pull:.1f} MPa.</source>
+        <comment>text.warming</comment>
+        <translation>Der warme Fleck will wachsen, das kühle Glas ringsum hält ihn auf: Er steht unter {squeeze:.1f} MPa Druck, das Glas ringsum unter {pull:.1f} MPa Zug.</translation>
+    </message>
+    <message>
+        <source>The spot is {rise:.1f} °C warmer than the plate. With {nm:.0f} nm of retardation that is too faint to see unless the picture is brightened.</source>
+        <comment>text.faint</comment>
+        <translation>Der Fleck ist {rise:.1f} °C wärmer als die Platte. {nm:.0f} nm Gangunterschied sind zu schwach, um sie ohne Aufhellen zu sehen.</translation>
+    </message>
+    <message>
+        <source>The glass is pulled with {pull:.0f} MPa. An ordinary plate holds about {strength:.0f}: a real one may well crack here.</source>
+        <comment>text.hard_pull</comment>
+        <translation>Im Glas herrschen {pull:.0f} MPa Zug. Eine gewöhnliche Platte hält etwa {strength:.0f}: Eine echte könnte hier reißen.</translation>
+    </message>
+    <message>
+        <source>The tip is gone, but the picture stays: it is the warmth in the glass that you see, {rise:.0f} °C more than around it.</source>
+        <comment>text.just_let_go</comment>
+        <translation>Die Spitze ist fort, aber das Bild bleibt: Zu sehen ist die Wärme im Glas, {rise:.0f} °C mehr als ringsum.</translation>
+    </message>
+    <message>
+        <source>The warmth spreads, nothing pulls so hard any more, and the picture fades: it took {half:.0f} s to half.</source>
+        <comment>text.fading</comment>
+        <translation>Die Wärme breitet sich aus, nichts zieht mehr so stark, und das Bild verblasst: in {half:.0f} s auf die Hälfte.</translation>
+    </message>
+    <message>
+        <source>The plate is even again and the picture is dark: glass that only got warm keeps nothing.</source>
+        <comment>text.gone</comment>
+        <translation>Die Platte ist wieder gleichmäßig, das Bild dunkel: Glas, das nur warm wurde, behält nichts zurück.</translation>
+    </message>
+    <message>
+        <source>The crack is pulled open with {percent:.0f} % of what it needs to run.</source>
+        <comment>text.crack_waits</comment>
+        <translation>Der Riss wird mit {percent:.0f} % von dem aufgezogen, was er zum Laufen braucht.</translation>
+    </message>
+    <message>
+        <source>The crack has run to {length:.0f} mm and stopped: at its tip the glass is no longer pulled apart hard enough. What it cut through has let go of its stress.</source>
+        <comment>text.crack_ran</comment>
+        <translation>Der Riss ist bis {length:.0f} mm gelaufen und stehen geblieben: An seiner Spitze zieht es nicht mehr stark genug. Was er durchtrennt hat, ist entspannt.</translation>
+    </message>
+    <message>
+        <source>The crack ran all through the plate, {at:.1f} s after the start: two pieces, and nothing pulls across the cut any more.</source>
+        <comment>text.parted</comment>
+        <translation>Der Riss lief {at:.1f} s nach dem Start durch die ganze Platte: zwei Stücke, und quer zum Schnitt zieht nichts mehr.</translation>
+    </message>
+    <message>
+        <source>Glass</source>
+        <comment>setting.glass</comment>
+        <translation>Glas</translation>
+    </message>
+    <message>
+        <source>What it is made of.</source>
+        <comment>setting.glass.help</comment>
+        <translation>Woraus es besteht.</translation>
+    </message>
+    <message>
+        <source>Borosilicate</source>
+        <comment>choice.glass.borosilicate</comment>
+        <translation>Borosilikat</translation>
+    </message>
+    <message>
+        <source>Fused silica</source>
+        <comment>choice.glass.fused-silica</comment>
+        <translation>Kieselglas</translation>
+    </message>
+    <message>
+        <source>Lead crystal</source>
+        <comment>choice.glass.lead-crystal</comment>
+        <translation>Bleikristall</translation>
+    </message>
+    <message>
+        <source>Soda lime</source>
+        <comment>choice.glass.soda-lime</comment>
+        <translation>Kalknatron</translation>
+    </message>
+    <message>
+        <source>Thickness</source>
+        <comment>setting.thickness_mm</comment>
+        <translation>Dicke</translation>
+    </message>
+    <message>
+        <source>Thickness of the plate.</source>
+        <comment>setting.thickness_mm.help</comment>
+        <translation>Dicke der Platte.</translation>
+    </message>
+    <message>
+        <source>Spot</source>
+        <comment>setting.spot_mm</comment>
+        <translation>Fleck</translation>
+    </message>
+    <message>
+        <source>Diameter within which 63 % of the heat falls.</source>
+        <comment>setting.spot_mm.help</comment>
+        <translation>Durchmesser, in den 63 % der Wärme fallen.</translation>
+    </message>
+    <message>
+        <source>Power</source>
+        <comment>setting.power_W</comment>
+        <translation>Leistung</translation>
+    </message>
+    <message>
+        <source>Heat of the warm tip, both faces together.</source>
+        <comment>setting.power_W.help</comment>
+        <translation>Wärme der warmen Spitze, beide Seiten zusammen.</translation>
+    </message>
+    <message>
+        <source>Touch for</source>
+        <comment>setting.seconds</comment>
+        <translation>Berühren für</translation>
+    </message>
+    <message>
+        <source>How long a tip nobody moves stays.</source>
+        <comment>setting.seconds.help</comment>
+        <translation>Wie lange eine Spitze bleibt, die niemand bewegt.</translation>
+    </message>
+    <message>
+        <source>Old crack</source>
+        <comment>setting.crack_mm</comment>
+        <translation>Alter Riss</translation>
+    </message>
+    <message>
+        <source>Length of a crack from the middle of the lower edge; 0: none.</source>
+        <comment>setting.crack_mm.help</comment>
+        <translation>Länge eines Risses von der Mitte des unteren Rands; 0: keiner.</translation>
+    </message>
+    <message>
+        <source>Hottest place</source>
+        <comment>reading.spot_C</comment>
+        <translation>Heißeste Stelle</translation>
+    </message>
+    <message>
+        <source>Mean through the thickness; largest over the run.</source>
+        <comment>reading.spot_C.help</comment>
+        <translation>Mittel durch die Dicke; größter Wert im Lauf.</translation>
+    </message>
+    <message>
+        <source>The crack runs</source>
+        <comment>reading.crack_runs</comment>
+        <translation>Der Riss läuft</translation>
+    </message>
+    <message>
+        <source>Whether the old crack has grown.</source>
+        <comment>reading.crack_runs.help</comment>
+        <translation>Ob der alte Riss gewachsen ist.</translation>
+    </message>
+    <message>
+        <source>Crack length</source>
+        <comment>reading.crack_length_mm</comment>
+        <translation>Risslänge</translation>
+    </message>
+    <message>
+        <source>Where its tip is now.</source>
+        <comment>reading.crack_length_mm.help</comment>
+        <translation>Wo seine Spitze jetzt ist.</translation>
+    </message>
+    <message>
+        <source>K over K_IC</source>
+        <comment>reading.intensity_ratio</comment>
+        <translation>K zu K_IC</translation>
+    </message>
+    <message>
+        <source>Of the crack, at its peak.</source>
+        <comment>reading.intensity_ratio.help</comment>
+        <translation>Des Risses, größter Wert.</translation>
+    </message>
+    <message>
+        <source>Largest pull</source>
+        <comment>reading.tension_MPa</comment>
+        <translation>Größter Zug</translation>
+    </message>
+    <message>
+        <source>Over the run; without what a crack adds.</source>
+        <comment>reading.tension_MPa.help</comment>
+        <translation>Im Lauf; ohne das, was ein Riss hinzufügt.</translation>
+    </message>
+    <message>
+        <source>Largest squeeze</source>
+        <comment>reading.compression_MPa</comment>
+        <translation>Größter Druck</translation>
+    </message>
+    <message>
+        <source>Over the run; without a crack.</source>
+        <comment>reading.compression_MPa.help</comment>
+        <translation>Im Lauf; ohne Riss.</translation>
+    </message>
+    <message>
+        <source>Retardation peak</source>
+        <comment>reading.retardation_peak_nm</comment>
+        <translation>Größter Gangunterschied</translation>
+    </message>
+    <message>
+        <source>Over the run; without a crack.</source>
+        <comment>reading.retardation_peak_nm.help</comment>
+        <translation>Im Lauf; ohne Riss.</translation>
+    </message>
+    <message>
+        <source>Fades to half in</source>
+        <comment>reading.fade_half_s</comment>
+        <translation>Auf die Hälfte in</translation>
+    </message>
+    <message>
+        <source>Largest retardation, since it was let go.</source>
+        <comment>reading.fade_half_s.help</comment>
+        <translation>Größter Gangunterschied seit dem Loslassen.</translation>
+    </message>
+    <message>
+        <source>Retardation</source>
+        <comment>reading.retardation_nm</comment>
+        <translation>Gangunterschied</translation>
+    </message>
+</context>
+<context>
+    <name>scene.toughen</name>
+    <message>
+        <source>Toughening</source>
+        <comment>title</comment>
+        <translation>Vorspannen</translation>
+    </message>
+    <message>
+        <source>The left plate is {start:.0f} °C hot and soft. It holds no stress, so it is dark.</source>
+        <comment>text.hot</comment>
+        <translation>Die linke Platte ist {start:.0f} °C heiß und weich. Sie hält keine Spannung, also ist sie dunkel.</translation>
+    </message>
+    <message>
+        <source>The jets cool the skin first. It wants to shrink, the soft inside lets it: a pull of only {pull:.1f} MPa.</source>
+        <comment>text.skin</comment>
+        <translation>Die Luftdüsen kühlen zuerst die Oberfläche. Sie will schrumpfen, das weiche Innere lässt sie: nur {pull:.1f} MPa Zug.</translation>
+    </message>
+    <message>
+        <source>It was too cold to give way: the skin is pulled with {pull:.0f} MPa, and many a plate breaks in the jets.</source>
+        <comment>text.brittle</comment>
+        <translation>Sie war zu kalt zum Nachgeben: {pull:.0f} MPa Zug in der Oberfläche, und manche Platte bricht in den Luftdüsen.</translation>
+    </message>
+    <message>
+        <source>The skin is stiff, the middle still flows: the squeeze is being locked in.</source>
+        <comment>text.locking</comment>
+        <translation>Die Oberfläche ist starr, die Mitte fließt noch: Der Druck wird eingeschlossen.</translation>
+    </message>
+    <message>
+        <source>Now the middle shrinks too, and the stiff skin holds it: the skin is squeezed with {squeeze:.0f} MPa, the middle pulled with {pull:.0f} MPa.</source>
+        <comment>text.shrinking</comment>
+        <translation>Nun schrumpft auch die Mitte, und die starre Oberfläche hält sie: außen {squeeze:.0f} MPa Druck, in der Mitte {pull:.0f} MPa Zug.</translation>
+    </message>
+    <message>
+        <source>Cold, and toughened: skin squeezed with {squeeze:.0f} MPa. Any load must take that away first, so it bears {ratio:.1f} times as much.</source>
+        <comment>text.toughened</comment>
+        <translation>Kalt und vorgespannt: {squeeze:.0f} MPa Druck in der Oberfläche. Jede Last muss ihn erst aufheben, darum trägt sie {ratio:.1f}-mal so viel.</translation>
+    </message>
+    <message>
+        <source>Cold. The skin is squeezed with {squeeze:.0f} MPa, but it would break into {count:.0f} pieces where {asked:.0f} are asked: not toughened.</source>
+        <comment>text.coarse</comment>
+        <translation>Kalt. Die Oberfläche steht unter {squeeze:.0f} MPa Druck, doch sie bräche in {count:.0f} Stücke, wo {asked:.0f} verlangt sind: nicht vorgespannt.</translation>
+    </message>
+    <message>
+        <source>Cold, and heat-strengthened: {squeeze:.0f} MPa of squeeze. Stronger than plain glass, but it will not break into dice.</source>
+        <comment>text.heat-strengthened</comment>
+        <translation>Kalt und teilvorgespannt: {squeeze:.0f} MPa Druck. Fester als normales Glas, aber es zerfällt nicht in Krümel.</translation>
+    </message>
+    <message>
+        <source>Cold, and hardly stronger than plain glass: {squeeze:.0f} MPa of squeeze.</source>
+        <comment>text.annealed</comment>
+        <translation>Kalt und kaum fester als normales Glas: {squeeze:.0f} MPa Druck.</translation>
+    </message>
+    <message>
+        <source>Both plates are about to be put to the test.</source>
+        <comment>text.coming</comment>
+        <translation>Gleich werden beide Platten geprüft.</translation>
+    </message>
+    <message>
+        <source>Both are bent: {load:.0f} MPa at the face.</source>
+        <comment>text.bending</comment>
+        <translation>Beide werden gebogen: {load:.0f} MPa an der Fläche.</translation>
+    </message>
+    <message>
+        <source>Bent to {load:.0f} MPa, both hold.</source>
+        <comment>text.none_bend</comment>
+        <translation>Auf {load:.0f} MPa gebogen, halten beide.</translation>
+    </message>
+    <message>
+        <source>Bent to {load:.0f} MPa: the plain plate is in {other} long shards, the blown one holds.</source>
+        <comment>text.plain_bend</comment>
+        <translation>Auf {load:.0f} MPa gebogen: Die normale Platte liegt in {other} langen Scherben, die angeblasene hält.</translation>
+    </message>
+    <message>
+        <source>Bent to {load:.0f} MPa, both break: the plain plate into {other} long shards, the blown one into {pieces} pieces.</source>
+        <comment>text.both_bend</comment>
+        <translation>Auf {load:.0f} MPa gebogen, brechen beide: die normale Platte in {other} lange Scherben, die angeblasene in {pieces} Stücke.</translation>
+    </message>
+    <message>
+        <source>Bent to {load:.0f} MPa, both break into long shards: the plain plate into {other}, the blown one into {pieces}. It holds too little energy for dice.</source>
+        <comment>text.alike_bend</comment>
+        <translation>Auf {load:.0f} MPa gebogen, brechen beide in lange Scherben: die normale in {other}, die angeblasene in {pieces}. Für Krümel speichert sie zu wenig Energie.</translation>
+    </message>
+    <message>
+        <source>Bent to {load:.0f} MPa: the blown plate is in {pieces} pieces, the other holds.</source>
+        <comment>text.blown_bend</comment>
+        <translation>Auf {load:.0f} MPa gebogen: Die angeblasene Platte liegt in {pieces} Stücken, die andere hält.</translation>
+    </message>
+    <message>
+        <source>A blow of {blow:.1f} J, and both hold.</source>
+        <comment>text.none_hit</comment>
+        <translation>Ein Schlag mit {blow:.1f} J, und beide halten.</translation>
+    </message>
+    <message>
+        <source>A blow of {blow:.1f} J: the plain plate is in {other} long shards, the blown one holds. It would take {limit:.1f} J.</source>
+        <comment>text.plain_hit</comment>
+        <translation>Ein Schlag mit {blow:.1f} J: Die normale Platte liegt in {other} langen Scherben, die angeblasene hält. Dafür bräuchte es {limit:.1f} J.</translation>
+    </message>
+    <message>
+        <source>A blow of {blow:.1f} J breaks both: the plain plate into {other} long shards, the blown one into {pieces} small pieces.</source>
+        <comment>text.both_hit</comment>
+        <translation>Ein Schlag mit {blow:.1f} J bricht beide: die normale Platte in {other} lange Scherben, die angeblasene in {pieces} kleine Stücke.</translation>
+    </message>
+    <message>
+        <source>A blow of {blow:.1f} J breaks both into long shards: the plain plate into {other}, the blown one into {pieces}. It holds too little energy for dice.</source>
+        <comment>text.alike_hit</comment>
+        <translation>Ein Schlag mit {blow:.1f} J bricht beide in lange Scherben: die normale in {other}, die angeblasene in {pieces}. Für Krümel speichert sie zu wenig Energie.</translation>
+    </message>
+    <message>
+        <source>A blow of {blow:.1f} J: the blown plate is in {pieces} pieces, the other holds.</source>
+        <comment>text.blown_hit</comment>
+        <translation>Ein Schlag mit {blow:.1f} J: Die angeblasene Platte liegt in {pieces} Stücken, die andere hält.</translation>
+    </message>
+    <message>
+        <source>The laminated plate has cracked, but its film holds {held:.0f} % of the glass and {carried:.0f} % of the load.</source>
+        <comment>text.film_bend</comment>
+        <translation>Die Verbundscheibe ist gerissen, aber ihre Folie hält {held:.0f} % des Glases und {carried:.0f} % der Last.</translation>
+    </message>
+    <message>
+        <source>The laminated plate has cracked, but its film holds {held:.0f} % of the glass, and it carries {carried:.0f} % of its load.</source>
+        <comment>text.film_hit</comment>
+        <translation>Die Verbundscheibe ist gerissen, aber ihre Folie hält {held:.0f} % des Glases, und sie trägt {carried:.0f} % ihrer Last.</translation>
+    </message>
+    <message>
+        <source>One cut reaches the pull inside, and all of it lets go: {pieces} small pieces. The plain plate is cut in two.</source>
+        <comment>text.cut_dices</comment>
+        <translation>Ein Schnitt erreicht den Zug im Inneren, und alles löst sich: {pieces} kleine Stücke. Die normale Platte ist nur entzwei.</translation>
+    </message>
+    <message>
+        <source>There is too little energy inside to drive a crack: the cut parts both plates neatly in two.</source>
+        <comment>text.cut_parts</comment>
+        <translation>Im Inneren ist zu wenig Energie, um einen Riss zu treiben: Der Schnitt teilt beide Platten sauber.</translation>
+    </message>
+    <message>
+        <source>{ground:.1f} mm are off one face. The squeeze that is gone no longer balances the other side: off the table, the plate will curl.</source>
+        <comment>text.grinding</comment>
+        <translation>{ground:.1f} mm sind von einer Fläche ab. Der fehlende Druck hält der anderen Seite nicht mehr die Waage: Vom Tisch gehoben, wird sich die Platte wölben.</translation>
+    </message>
+    <message>
+        <source>{ground:.1f} mm off, the wheel has met the pull inside: the plate lets go and breaks into {pieces} pieces.</source>
+        <comment>text.ground_dices</comment>
+        <translation>{ground:.1f} mm ab, und die Scheibe trifft den Zug im Inneren: Die Platte gibt nach und zerfällt in {pieces} Stücke.</translation>
+    </message>
+    <message>
+        <source>{ground:.1f} mm are off, and it still holds: it would break at {limit:.1f} mm. Lifted off the table it curls, like an arc of {radius:.1f} m radius.</source>
+        <comment>text.ground</comment>
+        <translation>{ground:.1f} mm sind ab, und sie hält noch: Bei {limit:.1f} mm bräche sie. Vom Tisch gehoben, wölbt sie sich wie ein Bogen von {radius:.1f} m Radius.</translation>
+    </message>
+    <message>
+        <source>{ground:.1f} mm are off one face, and it only curls: there is too little pull inside to let it go.</source>
+        <comment>text.ground_weak</comment>
+        <translation>{ground:.1f} mm sind von einer Fläche ab, und sie wölbt sich nur: Innen ist zu wenig Zug, um sie zu zerlegen.</translation>
+    </message>
+    <message>
+        <source>depth</source>
+        <comment>text.depth</comment>
+        <translation>Tiefe</translation>
+    </message>
+    <message>
+        <source>stress</source>
+        <comment>text.stress</comment>
+        <translation>Spannung</translation>
+    </message>
+    <message>
+        <source>blown plate</source>
+        <comment>text.blown</comment>
+        <translation>angeblasene Platte</translation>
+    </message>
+    <message>
+        <source>plain plate</source>
+        <comment>text.plain</comment>
+        <translation>normale Platte</translation>
+    </message>
+    <message>
+        <source>laminated plate</source>
+        <comment>text.laminated</comment>
+        <translation>Verbundscheibe</translation>
+    </message>
+    <message>
+        <source>toughened</source>
+        <comment>text.limit_toughened</comment>
+        <translation>vorgespannt</translation>
+    </message>
+    <message>
+        <source>heat-strengthened</source>
+        <comment>text.limit_strengthened</comment>
+        <translation>teilvorgespannt</translation>
+    </message>
+    <message>
+        <source>along the plate</source>
+        <comment>text.along</comment>
+        <translation>entlang der Platte</translation>
+    </message>
+    <message>
+        <source>Hit both</source>
+        <comment>action.hit_now</comment>
+        <translation>Beide anschlagen</translation>
+    </message>
+    <message>
+        <source>Bend both</source>
+        <comment>action.bend_now</comment>
+        <translation>Beide biegen</translation>
+    </message>
+    <message>
+        <source>Cut both</source>
+        <comment>action.cut_now</comment>
+        <translation>Beide schneiden</translation>
+    </message>
+    <message>
+        <source>Grind one face</source>
+        <comment>action.grind_now</comment>
+        <translation>Eine Fläche schleifen</translation>
+    </message>
+    <message>
+        <source>Glass</source>
+        <comment>setting.glass</comment>
+        <translation>Glas</translation>
+    </message>
+    <message>
+        <source>What both are made of.</source>
+        <comment>setting.glass.help</comment>
+        <translation>Woraus beide bestehen.</translation>
+    </message>
+    <message>
+        <source>Borosilicate</source>
+        <comment>choice.glass.borosilicate</comment>
+        <translation>Borosilikat</translation>
+    </message>
+    <message>
+        <source>Fused silica</source>
+        <comment>choice.glass.fused-silica</comment>
+        <translation>Kieselglas</translation>
+    </message>
+    <message>
+        <source>Lead crystal</source>
+        <comment>choice.glass.lead-crystal</comment>
+        <translation>Bleikristall</translation>
+    </message>
+    <message>
+        <source>Soda lime</source>
+        <comment>choice.glass.soda-lime</comment>
+        <translation>Kalknatron</translation>
+    </message>
+    <message>
+        <source>Thickness</source>
+        <comment>setting.thickness_mm</comment>
+        <translation>Dicke</translation>
+    </message>
+    <message>
+        <source>Thickness of both plates.</source>
+        <comment>setting.thickness_mm.help</comment>
+        <translation>Dicke beider Platten.</translation>
+    </message>
+    <message>
+        <source>Start</source>
+        <comment>setting.start_C</comment>
+        <translation>Start</translation>
+    </message>
+    <message>
+        <source>Heat when the jets start.</source>
+        <comment>setting.start_C.help</comment>
+        <translation>Temperatur, wenn die Luftdüsen beginnen.</translation>
+    </message>
+    <message>
+        <source>Jets</source>
+        <comment>setting.jet_W_m2K</comment>
+        <translation>Düsen</translation>
+    </message>
+    <message>
+        <source>15: hardly more than still air.</source>
+        <comment>setting.jet_W_m2K.help</comment>
+        <translation>15: kaum mehr als ruhige Luft.</translation>
+    </message>
+    <message>
+        <source>Uneven by</source>
+        <comment>setting.jet_unevenness_pct</comment>
+        <translation>Ungleich um</translation>
+    </message>
+    <message>
+        <source>How much stronger a jet's middle cools.</source>
+        <comment>setting.jet_unevenness_pct.help</comment>
+        <translation>Wie viel stärker die Mitte eines Strahls kühlt.</translation>
+    </message>
+    <message>
+        <source>Beside it</source>
+        <comment>setting.beside</comment>
+        <translation>Daneben</translation>
+    </message>
+    <message>
+        <source>The other plate: never toughened.</source>
+        <comment>setting.beside.help</comment>
+        <translation>Die andere Platte: nie vorgespannt.</translation>
+    </message>
+    <message>
+        <source>Plain</source>
+        <comment>choice.beside.plain</comment>
+        <translation>Normal</translation>
+    </message>
+    <message>
+        <source>Laminated</source>
+        <comment>choice.beside.laminated</comment>
+        <translation>Verbundglas</translation>
+    </message>
+    <message>
+        <source>Then</source>
+        <comment>setting.then</comment>
+        <translation>Danach</translation>
+    </message>
+    <message>
+        <source>What is done to both once they are cold.</source>
+        <comment>setting.then.help</comment>
+        <translation>Was mit beiden geschieht, wenn sie kalt sind.</translation>
+    </message>
+    <message>
+        <source>Nothing</source>
+        <comment>choice.then.nothing</comment>
+        <translation>Nichts</translation>
+    </message>
+    <message>
+        <source>Hit</source>
+        <comment>choice.then.hit</comment>
+        <translation>Anschlagen</translation>
+    </message>
+    <message>
+        <source>Bend</source>
+        <comment>choice.then.bend</comment>
+        <translation>Biegen</translation>
+    </message>
+    <message>
+        <source>Cut</source>
+        <comment>choice.then.cut</comment>
+        <translation>Schneiden</translation>
+    </message>
+    <message>
+        <source>Grind one face</source>
+        <comment>choice.then.grind_one_face</comment>
+        <translation>Eine Fläche schleifen</translation>
+    </message>
+    <message>
+        <source>Then at</source>
+        <comment>setting.act_at_s</comment>
+        <translation>Danach bei</translation>
+    </message>
+    <message>
+        <source>0: as soon as it is cold.</source>
+        <comment>setting.act_at_s.help</comment>
+        <translation>0: sobald sie kalt ist.</translation>
+    </message>
+    <message>
+        <source>Blow</source>
+        <comment>setting.blow_J</comment>
+        <translation>Schlag</translation>
+    </message>
+    <message>
+        <source>Energy of a blunt blow.</source>
+        <comment>setting.blow_J.help</comment>
+        <translation>Energie eines stumpfen Schlags.</translation>
+    </message>
+    <message>
+        <source>Bend to</source>
+        <comment>setting.bend_MPa</comment>
+        <translation>Biegen auf</translation>
+    </message>
+    <message>
+        <source>Pull at the face if it were one plain plate.</source>
+        <comment>setting.bend_MPa.help</comment>
+        <translation>Zug an der Fläche, wäre es eine einfache Platte.</translation>
+    </message>
+    <message>
+        <source>Grind off</source>
+        <comment>setting.grind_mm</comment>
+        <translation>Abschleifen</translation>
+    </message>
+    <message>
+        <source>Taken off one face, held flat; then let go.</source>
+        <comment>setting.grind_mm.help</comment>
+        <translation>Von einer Fläche, flach gehalten; dann losgelassen.</translation>
+    </message>
+    <message>
+        <source>Surface</source>
+        <comment>reading.surface_MPa</comment>
+        <translation>Oberfläche</translation>
+    </message>
+    <message>
+        <source>Of the blown plate.</source>
+        <comment>reading.surface_MPa.help</comment>
+        <translation>Der angeblasenen Platte.</translation>
+    </message>
+    <message>
+        <source>Middle</source>
+        <comment>reading.centre_MPa</comment>
+        <translation>Mitte</translation>
+    </message>
+    <message>
+        <source>Of the blown plate.</source>
+        <comment>reading.centre_MPa.help</comment>
+        <translation>Der angeblasenen Platte.</translation>
+    </message>
+    <message>
+        <source>No stress at</source>
+        <comment>reading.neutral_depth_mm</comment>
+        <translation>Keine Spannung bei</translation>
+    </message>
+    <message>
+        <source>Depth below the surface.</source>
+        <comment>reading.neutral_depth_mm.help</comment>
+        <translation>Tiefe unter der Oberfläche.</translation>
+    </message>
+    <message>
+        <source>Bending strength</source>
+        <comment>reading.bending_strength_MPa</comment>
+        <translation>Biegefestigkeit</translation>
+    </message>
+    <message>
+        <source>New glass, short load.</source>
+        <comment>reading.bending_strength_MPa.help</comment>
+        <translation>Neues Glas, kurze Last.</translation>
+    </message>
+    <message>
+        <source>Times as strong</source>
+        <comment>reading.strength_ratio</comment>
+        <translation>Wievielmal so fest</translation>
+    </message>
+    <message>
+        <source>Used glass, a load that stays 30 minutes.</source>
+        <comment>reading.strength_ratio.help</comment>
+        <translation>Gebrauchtes Glas, 30 Minuten Last.</translation>
+    </message>
+    <message>
+        <source>Times as strong, new</source>
+        <comment>reading.strength_ratio_new</comment>
+        <translation>Wievielmal so fest, neu</translation>
+    </message>
+    <message>
+        <source>New glass, a load of 5 seconds.</source>
+        <comment>reading.strength_ratio_new.help</comment>
+        <translation>Neues Glas, 5 Sekunden Last.</translation>
+    </message>
+    <message>
+        <source>Blow to break</source>
+        <comment>reading.blow_to_break_J</comment>
+        <translation>Schlag zum Bruch</translation>
+    </message>
+    <message>
+        <source>Half of used plates break.</source>
+        <comment>reading.blow_to_break_J.help</comment>
+        <translation>Die Hälfte gebrauchter Platten bricht.</translation>
+    </message>
+    <message>
+        <source>Blow to break, other</source>
+        <comment>reading.blow_to_break_beside_J</comment>
+        <translation>Schlag zum Bruch, andere</translation>
+    </message>
+    <message>
+        <source>Half of used plates break.</source>
+        <comment>reading.blow_to_break_beside_J.help</comment>
+        <translation>Die Hälfte gebrauchter Platten bricht.</translation>
+    </message>
+    <message>
+        <source>Particles</source>
+        <comment>reading.particles_50mm</comment>
+        <translation>Bruchstücke</translation>
+    </message>
+    <message>
+        <source>In 50 mm by 50 mm, from the energy.</source>
+        <comment>reading.particles_50mm.help</comment>
+        <translation>Auf 50 mm mal 50 mm, aus der Energie.</translation>
+    </message>
+    <message>
+        <source>Particles asked</source>
+        <comment>reading.particles_asked</comment>
+        <translation>Verlangte Bruchstücke</translation>
+    </message>
+    <message>
+        <source>By EN 12150-1 for this thickness.</source>
+        <comment>reading.particles_asked.help</comment>
+        <translation>Nach EN 12150-1 für diese Dicke.</translation>
+    </message>
+    <message>
+        <source>Grade</source>
+        <comment>reading.grade</comment>
+        <translation>Einstufung</translation>
+    </message>
+    <message>
+        <source>The worse of surface compression and particle count.</source>
+        <comment>reading.grade.help</comment>
+        <translation>Das Schlechtere aus Oberflächendruck und Bruchstückzahl.</translation>
+    </message>
+    <message>
+        <source>Grade limited by</source>
+        <comment>reading.grade_limited_by</comment>
+        <translation>Einstufung begrenzt durch</translation>
+    </message>
+    <message>
+        <source>A crack runs by itself</source>
+        <comment>reading.runs_by_itself</comment>
+        <translation>Ein Riss läuft von selbst</translation>
+    </message>
+    <message>
+        <source>Driven by the energy inside.</source>
+        <comment>reading.runs_by_itself.help</comment>
+        <translation>Getrieben von der Energie im Inneren.</translation>
+    </message>
+    <message>
+        <source>Energy inside</source>
+        <comment>reading.energy_J_m2</comment>
+        <translation>Energie im Inneren</translation>
+    </message>
+    <message>
+        <source>Pull in the jets</source>
+        <comment>reading.quench_pull_MPa</comment>
+        <translation>Zug in den Luftdüsen</translation>
+    </message>
+    <message>
+        <source>Largest at the surface.</source>
+        <comment>reading.quench_pull_MPa.help</comment>
+        <translation>Größter Wert an der Oberfläche.</translation>
+    </message>
+    <message>
+        <source>Odds of a break in the jets</source>
+        <comment>reading.quench_break_probability</comment>
+        <translation>Bruchwahrscheinlichkeit in den Luftdüsen</translation>
+    </message>
+    <message>
+        <source>New glass.</source>
+        <comment>reading.quench_break_probability.help</comment>
+        <translation>Neues Glas.</translation>
+    </message>
+    <message>
+        <source>Sudden chill it bears</source>
+        <comment>reading.shock_K</comment>
+        <translation>Ertragene Abschreckung</translation>
+    </message>
+    <message>
+        <source>By the model: new glass, held fast.</source>
+        <comment>reading.shock_K.help</comment>
+        <translation>Nach dem Modell: neues Glas, fest gehalten.</translation>
+    </message>
+    <message>
+        <source>Sudden chill, plain</source>
+        <comment>reading.shock_plain_K</comment>
+        <translation>Abschreckung, normal</translation>
+    </message>
+    <message>
+        <source>By the model: new glass, held fast.</source>
+        <comment>reading.shock_plain_K.help</comment>
+        <translation>Nach dem Modell: neues Glas, fest gehalten.</translation>
+    </message>
+    <message>
+        <source>Sudden chill, standard</source>
+        <comment>reading.shock_standard_K</comment>
+        <translation>Abschreckung, Norm</translation>
+    </message>
+    <message>
+        <source>For the grade.</source>
+        <comment>reading.shock_standard_K.help</comment>
+        <translation>Für die Einstufung.</translation>
+    </message>
+    <message>
+        <source>Sudden chill, standard, plain</source>
+        <comment>reading.shock_standard_plain_K</comment>
+        <translation>Abschreckung, Norm, normal</translation>
+    </message>
+    <message>
+        <source>Breaks</source>
+        <comment>reading.breaks</comment>
+        <translation>Bricht</translation>
+    </message>
+    <message>
+        <source>The blown plate, with middling flaws.</source>
+        <comment>reading.breaks.help</comment>
+        <translation>Die angeblasene Platte, mit mittleren Fehlstellen.</translation>
+    </message>
+    <message>
+        <source>Broke at</source>
+        <comment>reading.break_at_s</comment>
+        <translation>Gebrochen bei</translation>
+    </message>
+    <message>
+        <source>Odds of a break</source>
+        <comment>reading.break_probability</comment>
+        <translation>Bruchwahrscheinlichkeit</translation>
+    </message>
+    <message>
+        <source>Of the blown plate, used.</source>
+        <comment>reading.break_probability.help</comment>
+        <translation>Der angeblasenen Platte, gebraucht.</translation>
+    </message>
+    <message>
+        <source>Pieces</source>
+        <comment>reading.pieces</comment>
+        <translation>Stücke</translation>
+    </message>
+    <message>
+        <source>Of the blown plate; those under 3 mm are drawn as 3.</source>
+        <comment>reading.pieces.help</comment>
+        <translation>Der angeblasenen Platte; unter 3 mm sind als 3 gezeichnet.</translation>
+    </message>
+    <message>
+        <source>Other breaks</source>
+        <comment>reading.breaks_beside</comment>
+        <translation>Andere bricht</translation>
+    </message>
+    <message>
+        <source>Odds of a break, other</source>
+        <comment>reading.break_probability_beside</comment>
+        <translation>Bruchwahrscheinlichkeit, andere</translation>
+    </message>
+    <message>
+        <source>Used.</source>
+        <comment>reading.break_probability_beside.help</comment>
+        <translation>Gebraucht.</translation>
+    </message>
+    <message>
+        <source>Pieces, other</source>
+        <comment>reading.pieces_beside</comment>
+        <translation>Stücke, andere</translation>
+    </message>
+    <message>
+        <source>Load after cracking</source>
+        <comment>reading.laminated_load_pct</comment>
+        <translation>Last nach dem Reißen</translation>
+    </message>
+    <message>
+        <source>Of the load that cracked it.</source>
+        <comment>reading.laminated_load_pct.help</comment>
+        <translation>Der Last, die sie riss.</translation>
+    </message>
+    <message>
+        <source>Glass held</source>
+        <comment>reading.laminated_held_pct</comment>
+        <translation>Gehaltenes Glas</translation>
+    </message>
+    <message>
+        <source>By the film, after cracking.</source>
+        <comment>reading.laminated_held_pct.help</comment>
+        <translation>Von der Folie, nach dem Reißen.</translation>
+    </message>
+    <message>
+        <source>Ground off</source>
+        <comment>reading.ground_mm</comment>
+        <translation>Abgeschliffen</translation>
+    </message>
+    <message>
+        <source>Lets go at</source>
+        <comment>reading.lets_go_mm</comment>
+        <translation>Zerfällt bei</translation>
+    </message>
+    <message>
+        <source>Ground off one face.</source>
+        <comment>reading.lets_go_mm.help</comment>
+        <translation>Von einer Fläche abgeschliffen.</translation>
+    </message>
+    <message>
+        <source>Curl</source>
+        <comment>reading.curl_per_m</comment>
+        <translation>Wölbung</translation>
+    </message>
+    <message>
+        <source>Curvature once it is let go.</source>
+        <comment>reading.curl_per_m.help</comment>
+        <translation>Krümmung nach dem Loslassen.</translation>
+    </message>
+    <message>
+        <source>Retardation peak</source>
+        <comment>reading.retardation_peak_nm</comment>
+        <translation>Größter Gangunterschied</translation>
+    </message>
+    <message>
+        <source>Edge-on, in 5 mm of glass.</source>
+        <comment>reading.retardation_peak_nm.help</comment>
+        <translation>Durch die Kante, in 5 mm Glas.</translation>
+    </message>
+    <message>
+        <source>Surface</source>
+        <comment>reading.surface_C</comment>
+        <translation>Oberfläche</translation>
+    </message>
+    <message>
+        <source>Middle</source>
+        <comment>reading.centre_C</comment>
+        <translation>Mitte</translation>
+    </message>
+</context>
+<context>
+    <name>describe</name>
+    <message>
+        <source>The picture is brightened {gain:g} times.</source>
+        <comment>light.gain</comment>
+        <translation>Das Bild ist {gain:g}-fach aufgehellt.</translation>
+    </message>
+    <message>
+        <source>Both polarizing filters are out, so no stress can show.</source>
+        <comment>light.none</comment>
+        <translation>Beide Polarisationsfilter sind draußen, also kann sich keine Spannung zeigen.</translation>
+    </message>
+    <message>
+        <source>One polarizing filter is out, so no stress can show.</source>
+        <comment>light.one</comment>
+        <translation>Ein Polarisationsfilter ist draußen, also kann sich keine Spannung zeigen.</translation>
+    </message>
+    <message>
+        <source>The tint plate is in: what has no stress looks {bare}, and stress changes that colour.</source>
+        <comment>light.tint</comment>
+        <translation>Die Lambda-Platte ist drin: Was keine Spannung hat, erscheint {bare}, und Spannung ändert diese Farbe.</translation>
+    </message>
+    <message>
+        <source>The polarizers stand parallel: what has no stress is bright, and stress darkens it.</source>
+        <comment>light.parallel</comment>
+        <translation>Die Polarisatoren stehen parallel: Was keine Spannung hat, ist hell, und Spannung verdunkelt es.</translation>
+    </message>
+    <message>
+        <source>The polarizers stand neither crossed nor parallel: what has no stress looks {bare}.</source>
+        <comment>light.turned</comment>
+        <translation>Die Polarisatoren stehen weder gekreuzt noch parallel: Was keine Spannung hat, erscheint {bare}.</translation>
+    </message>
+    <message>
+        <source>The lamp gives {lamp} light only, so bands show and other colours do not.</source>
+        <comment>light.lamp</comment>
+        <translation>Die Lampe gibt nur Licht von einer Farbe, {lamp}: Streifen zeigen sich, andere Farben nicht.</translation>
+    </message>
+    <message>
+        <source>The piece is all dark: no stress shows anywhere.</source>
+        <comment>all_dark</comment>
+        <translation>Das Stück ist ganz dunkel: Nirgends zeigt sich Spannung.</translation>
+    </message>
+    <message>
+        <source>The piece looks like the empty field around it, {colour}: no stress shows.</source>
+        <comment>all_alike</comment>
+        <translation>Das Stück sieht aus wie das leere Feld ringsum, {colour}: Es zeigt sich keine Spannung.</translation>
+    </message>
+    <message>
+        <source>The piece is evenly {colour}, from edge to edge.</source>
+        <comment>even</comment>
+        <translation>Das Stück ist gleichmäßig {colour}, von Rand zu Rand.</translation>
+    </message>
+    <message>
+        <source>The piece is almost dark; a faint light shows {bright}.</source>
+        <comment>faint</comment>
+        <translation>Das Stück ist fast dunkel; {bright} zeigt sich ein schwaches Licht.</translation>
+    </message>
+    <message>
+        <source>The one {place} is almost dark; a faint light shows {bright}.</source>
+        <comment>brightest_faint</comment>
+        <translation>Das Stück {place} ist fast dunkel; {bright} zeigt sich ein schwaches Licht.</translation>
+    </message>
+    <message>
+        <source>It is {level} along the upper and lower edges, with a dark line along the middle.</source>
+        <comment>dark_line</comment>
+        <translation>Am oberen und unteren Rand ist es {level}, mit einer dunklen Linie entlang der Mitte.</translation>
+    </message>
+    <message>
+        <source>The one {place} is {level} along both edges, with a dark line along the middle.</source>
+        <comment>brightest_dark_line</comment>
+        <translation>Das Stück {place} ist an beiden Rändern {level}, mit einer dunklen Linie entlang der Mitte.</translation>
+    </message>
+    <message>
+        <source>It is {level} {bright} and darker {dark}.</source>
+        <comment>one_place</comment>
+        <translation>Es ist {bright} {level} und {dark} dunkler.</translation>
+    </message>
+    <message>
+        <source>Light and dark patches alternate; the brightest is {bright}.</source>
+        <comment>patches</comment>
+        <translation>Helle und dunkle Stellen wechseln sich ab; die hellste ist {bright}.</translation>
+    </message>
+    <message>
+        <source>{count} pieces; light shows {places}.</source>
+        <comment>several</comment>
+        <translation>{count} Stücke; Licht zeigt sich {places}.</translation>
+    </message>
+    <message>
+        <source>{count} pieces, and all of them are dark: no stress shows.</source>
+        <comment>several_dark</comment>
+        <translation>{count} Stücke, und alle sind dunkel: Es zeigt sich keine Spannung.</translation>
+    </message>
+    <message>
+        <source>The one {place} is {level} {bright} and darker {dark}.</source>
+        <comment>brightest</comment>
+        <translation>Das Stück {place} ist {bright} {level} und {dark} dunkler.</translation>
+    </message>
+    <message>
+        <source>The one {place} has light and dark patches, brightest {bright}.</source>
+        <comment>brightest_patches</comment>
+        <translation>Das Stück {place} hat helle und dunkle Stellen, die hellsten {bright}.</translation>
+    </message>
+    <message>
+        <source>The one {place} is evenly {colour}.</source>
+        <comment>brightest_even</comment>
+        <translation>Das Stück {place} ist gleichmäßig {colour}.</translation>
+    </message>
+    <message>
+        <source>There are no separate bands; the light is {colours}.</source>
+        <comment>no_bands</comment>
+        <translation>Es gibt keine einzelnen Streifen; Farben des Lichts: {colours}.</translation>
+    </message>
+    <message>
+        <source>One bright band runs {way}; the light is {colours}.</source>
+        <comment>band</comment>
+        <translation>Ein heller Streifen verläuft {way}; Farben des Lichts: {colours}.</translation>
+    </message>
+    <message>
+        <source>{count} bright bands run {way}; the light is {colours}.</source>
+        <comment>bands</comment>
+        <translation>{count} helle Streifen verlaufen {way}; Farben des Lichts: {colours}.</translation>
+    </message>
+    <message>
+        <source>The piece has become brighter than a moment ago: stress grows.</source>
+        <comment>grows</comment>
+        <translation>Das Stück ist heller als eben noch: Die Spannung wächst.</translation>
+    </message>
+    <message>
+        <source>The piece has become darker than a moment ago: stress fades.</source>
+        <comment>fades</comment>
+        <translation>Das Stück ist dunkler als eben noch: Die Spannung lässt nach.</translation>
+    </message>
+    <message>
+        <source>As bright as a moment ago, but the pattern has moved.</source>
+        <comment>moves</comment>
+        <translation>So hell wie eben noch, aber das Muster hat sich verschoben.</translation>
+    </message>
+    <message>
+        <source>Nothing has changed since a moment ago.</source>
+        <comment>stays</comment>
+        <translation>Seit eben hat sich nichts geändert.</translation>
+    </message>
+    <message>
+        <source>The picture has become brighter than a moment ago.</source>
+        <comment>brighter</comment>
+        <translation>Das Bild ist heller geworden als eben noch.</translation>
+    </message>
+    <message>
+        <source>The picture has become darker than a moment ago.</source>
+        <comment>darker</comment>
+        <translation>Das Bild ist dunkler geworden als eben noch.</translation>
+    </message>
+    <message>
+        <source>A crack shows {place}.</source>
+        <comment>crack</comment>
+        <translation>Ein Riss zeigt sich {place}.</translation>
+    </message>
+    <message>
+        <source>The piece is broken; thin lines show the edges of its fragments.</source>
+        <comment>shards</comment>
+        <translation>Das Stück ist zerbrochen; dünne Linien zeigen die Ränder der Bruchstücke.</translation>
+    </message>
+    <message>
+        <source>The cut shows pull {pulled}, {pull:.0f} MPa at most, and squeeze {squeezed}, {squeeze:.0f} MPa at most.</source>
+        <comment>section</comment>
+        <translation>Der Schnitt zeigt Zug {pulled}, höchstens {pull:.0f} MPa, und Druck {squeezed}, höchstens {squeeze:.0f} MPa.</translation>
+    </message>
+    <message>
+        <source>The cut shows pull, {pull:.0f} MPa at most, close beside squeeze, {squeeze:.0f} MPa at most, {pulled}.</source>
+        <comment>section.close</comment>
+        <translation>Der Schnitt zeigt Zug, höchstens {pull:.0f} MPa, dicht neben Druck, höchstens {squeeze:.0f} MPa, {pulled}.</translation>
+    </message>
+    <message>
+        <source>The cut shows pull {pulled}, {pull:.0f} MPa at most.</source>
+        <comment>section.pull</comment>
+        <translation>Der Schnitt zeigt Zug {pulled}, höchstens {pull:.0f} MPa.</translation>
+    </message>
+    <message>
+        <source>The cut shows squeeze {squeezed}, {squeeze:.0f} MPa at most.</source>
+        <comment>section.squeeze</comment>
+        <translation>Der Schnitt zeigt Druck {squeezed}, höchstens {squeeze:.0f} MPa.</translation>
+    </message>
+    <message>
+        <source>Arrows mark pull {pulled} and squeeze {squeezed}.</source>
+        <comment>arrows</comment>
+        <translation>Pfeile zeigen Zug {pulled} und Druck {squeezed}.</translation>
+    </message>
+    <message>
+        <source>bright</source>
+        <comment>level.bright</comment>
+        <translation>hell</translation>
+    </message>
+    <message>
+        <source>dimly lit</source>
+        <comment>level.dim</comment>
+        <translation>schwach hell</translation>
+    </message>
+    <message>
+        <source>along the upper and lower edges</source>
+        <comment>place.both_edges</comment>
+        <translation>am oberen und unteren Rand</translation>
+    </message>
+    <message>
+        <source>along the upper edge</source>
+        <comment>place.top</comment>
+        <translation>am oberen Rand</translation>
+    </message>
+    <message>
+        <source>along the lower edge</source>
+        <comment>place.bottom</comment>
+        <translation>am unteren Rand</translation>
+    </message>
+    <message>
+        <source>along the middle</source>
+        <comment>place.middle</comment>
+        <translation>entlang der Mitte</translation>
+    </message>
+    <message>
+        <source>at both ends</source>
+        <comment>place.both_ends</comment>
+        <translation>an beiden Enden</translation>
+    </message>
+    <message>
+        <source>at the left end</source>
+        <comment>place.left</comment>
+        <translation>am linken Ende</translation>
+    </message>
+    <message>
+        <source>at the right end</source>
+        <comment>place.right</comment>
+        <translation>am rechten Ende</translation>
+    </message>
+    <message>
+        <source>in the centre</source>
+        <comment>place.centre</comment>
+        <translation>im Zentrum</translation>
+    </message>
+    <message>
+        <source>half way between the ends</source>
+        <comment>place.across</comment>
+        <translation>auf halber Länge</translation>
+    </message>
+    <message>
+        <source>near the heated ring</source>
+        <comment>place.ring</comment>
+        <translation>beim erhitzten Ring</translation>
+    </message>
+    <message>
+        <source>all round the rim</source>
+        <comment>place.rim</comment>
+        <translation>ringsum am Rand</translation>
+    </message>
+    <message>
+        <source>at the upper left</source>
+        <comment>spot.0.0</comment>
+        <translation>oben links</translation>
+    </message>
+    <message>
+        <source>at the top</source>
+        <comment>spot.1.0</comment>
+        <translation>oben</translation>
+    </message>
+    <message>
+        <source>at the upper right</source>
+        <comment>spot.2.0</comment>
+        <translation>oben rechts</translation>
+    </message>
+    <message>
+        <source>on the left</source>
+        <comment>spot.0.1</comment>
+        <translation>links</translation>
+    </message>
+    <message>
+        <source>in the middle</source>
+        <comment>spot.1.1</comment>
+        <translation>in der Mitte</translation>
+    </message>
+    <message>
+        <source>on the right</source>
+        <comment>spot.2.1</comment>
+        <translation>rechts</translation>
+    </message>
+    <message>
+        <source>at the lower left</source>
+        <comment>spot.0.2</comment>
+        <translation>unten links</translation>
+    </message>
+    <message>
+        <source>at the bottom</source>
+        <comment>spot.1.2</comment>
+        <translation>unten</translation>
+    </message>
+    <message>
+        <source>at the lower right</source>
+        <comment>spot.2.2</comment>
+        <translation>unten rechts</translation>
+    </message>
+    <message>
+        <source>from left to right</source>
+        <comment>way.lengthwise</comment>
+        <translation>von links nach rechts</translation>
+    </message>
+    <message>
+        <source>from top to bottom</source>
+        <comment>way.upright</comment>
+        <translation>von oben nach unten</translation>
+    </message>
+    <message>
+        <source>{first}, {last}</source>
+        <comment>list</comment>
+        <translation>{first}, {last}</translation>
+    </message>
+    <message>
+        <source>{first} and {last}</source>
+        <comment>list.last</comment>
+        <translation>{first} und {last}</translation>
+    </message>
+    <message>
+        <source>yellow</source>
+        <comment>lamp.sodium</comment>
+        <translation>gelb</translation>
+    </message>
+    <message>
+        <source>green</source>
+        <comment>lamp.green</comment>
+        <translation>grün</translation>
+    </message>
+    <message>
+        <source>black</source>
+        <comment>colour.black</comment>
+        <translation>schwarz</translation>
+    </message>
+    <message>
+        <source>dark grey</source>
+        <comment>colour.dark_grey</comment>
+        <translation>dunkelgrau</translation>
+    </message>
+    <message>
+        <source>grey</source>
+        <comment>colour.grey</comment>
+        <translation>grau</translation>
+    </message>
+    <message>
+        <source>pale grey</source>
+        <comment>colour.pale_grey</comment>
+        <translation>hellgrau</translation>
+    </message>
+    <message>
+        <source>white</source>
+        <comment>colour.white</comment>
+        <translation>weiß</translation>
+    </message>
+    <message>
+        <source>dark red</source>
+        <comment>colour.dark_red</comment>
+        <translation>dunkelrot</translation>
+    </message>
+    <message>
+        <source>dark pink</source>
+        <comment>colour.dark_pink</comment>
+        <translation>dunkelrosa</translation>
+    </message>
+    <message>
+        <source>dark orange</source>
+        <comment>colour.dark_orange</comment>
+        <translation>dunkelorange</translation>
+    </message>
+    <message>
+        <source>dark yellow</source>
+        <comment>colour.dark_yellow</comment>
+        <translation>dunkelgelb</translation>
+    </message>
+    <message>
+        <source>dark green</source>
+        <comment>colour.dark_green</comment>
+        <translation>dunkelgrün</translation>
+    </message>
+    <message>
+        <source>dark blue</source>
+        <comment>colour.dark_blue</comment>
+        <translation>dunkelblau</translation>
+    </message>
+    <message>
+        <source>dark violet</source>
+        <comment>colour.dark_violet</comment>
+        <translation>dunkelviolett</translation>
+    </message>
+    <message>
+        <source>red</source>
+        <comment>colour.red</comment>
+        <translation>rot</translation>
+    </message>
+    <message>
+        <source>pink</source>
+        <comment>colour.pink</comment>
+        <translation>rosa</translation>
+    </message>
+    <message>
+        <source>orange</source>
+        <comment>colour.orange</comment>
+        <translation>orange</translation>
+    </message>
+    <message>
+        <source>yellow</source>
+        <comment>colour.yellow</comment>
+        <translation>gelb</translation>
+    </message>
+    <message>
+        <source>green</source>
+        <comment>colour.green</comment>
+        <translation>grün</translation>
+    </message>
+    <message>
+        <source>blue</source>
+        <comment>colour.blue</comment>
+        <translation>blau</translation>
+    </message>
+    <message>
+        <source>violet</source>
+        <comment>colour.violet</comment>
+        <translation>violett</translation>
+    </message>
+    <message>
+        <source>bright red</source>
+        <comment>colour.bright_red</comment>
+        <translation>leuchtend rot</translation>
+    </message>
+    <message>
+        <source>bright pink</source>
+        <comment>colour.bright_pink</comment>
+        <translation>leuchtend rosa</translation>
+    </message>
+    <message>
+        <source>bright orange</source>
+        <comment>colour.bright_orange</comment>
+        <translation>leuchtend orange</translation>
+    </message>
+    <message>
+        <source>bright yellow</source>
+        <comment>colour.bright_yellow</comment>
+        <translation>leuchtend gelb</translation>
+    </message>
+    <message>
+        <source>bright green</source>
+        <comment>colour.bright_green</comment>
+        <translation>leuchtend grün</translation>
+    </message>
+    <message>
+        <source>bright blue</source>
+        <comment>colour.bright_blue</comment>
+        <translation>leuchtend blau</translation>
+    </message>
+    <message>
+        <source>bright violet</source>
+        <comment>colour.bright_violet</comment>
+        <translation>leuchtend violett</translation>
+    </message>
+    <message>
+        <source>pale red</source>
+        <comment>colour.pale_red</comment>
+        <translation>blassrot</translation>
+    </message>
+    <message>
+        <source>pale pink</source>
+        <comment>colour.pale_pink</comment>
+        <translation>blassrosa</translation>
+    </message>
+    <message>
+        <source>pale orange</source>
+        <comment>colour.pale_orange</comment>
+        <translation>blassorange</translation>
+    </message>
+    <message>
+        <source>pale yellow</source>
+        <comment>colour.pale_yellow</comment>
+        <translation>blassgelb</translation>
+    </message>
+    <message>
+        <source>pale green</source>
+        <comment>colour.pale_green</comment>
+        <translation>blassgrün</translation>
+    </message>
+    <message>
+        <source>pale blue</source>
+        <comment>colour.pale_blue</comment>
+        <translation>blassblau</translation>
+    </message>
+    <message>
+        <source>pale violet</source>
+        <comment>colour.pale_violet</comment>
+        <translation>blassviolett</translation>
+    </message>
+</context>
+<context>
+    <name>ui</name>
+    <message>
+        <source>Lehrlight</source>
+        <comment>app</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>See the stress in glass, as it happens.</source>
+        <comment>tagline</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Present</source>
+        <comment>present</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One big live picture for your audience, with your controls beside it.</source>
+        <comment>present.help</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Quit</source>
+        <comment>quit</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Play</source>
+        <comment>play</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pause</source>
+        <comment>pause</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Run or stand still (Space)</source>
+        <comment>play.help</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Step back</source>
+        <comment>back</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One step earlier (Left arrow)</source>
+        <comment>back.help</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Step on</source>
+        <comment>forward</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One step later (Right arrow)</source>
+        <comment>forward.help</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reset</source>
+        <comment>reset</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back to the start of the same run (R)</source>
+        <comment>reset.help</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Brighten a faint picture</source>
+        <comment>brighten</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ten times as bright, and the stage says so (G)</source>
+        <comment>brighten.help</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hold picture</source>
+        <comment>hold</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Let go</source>
+        <comment>hold.off</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep this picture beside the next run (H)</source>
+        <comment>hold.help</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Slow replay</source>
+        <comment>replay</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Show the break again at 1/50 of real speed (B)</source>
+        <comment>replay.help</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save picture</source>
+        <comment>save</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save this picture as a PNG file in your Pictures folder (Ctrl+S)</source>
+        <comment>save.help</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Saved as {path}</source>
+        <comment>saved</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Could not save the picture: {problem}</source>
+        <comment>unsaved</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <comment>time</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drag to go back to any instant of this run</source>
+        <comment>time.help</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Speed</source>
+        <comment>speed</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How fast the model's time runs (Up and Down arrows)</source>
+        <comment>speed.help</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>real speed</source>
+        <comment>speed.real</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1/{part} of real speed</source>
+        <comment>speed.slow</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{times} × real speed</source>
+        <comment>speed.fast</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{speed}; this machine reaches {real}</source>
+        <comment>speed.behind</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Scene</source>
+        <comment>scene</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The scene {scene} cannot be shown: {problem}</source>
+        <comment>unloaded</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Run</source>
+        <comment>page.run</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Piece</source>
+        <comment>page.piece</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>View</source>
+        <comment>page.light</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Numbers</source>
+        <comment>page.numbers</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A change here starts the run again.</source>
+        <comment>piece.note</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back to the defaults</source>
+        <comment>defaults</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Turn the polarizers</source>
+        <comment>light.turn</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Angle of the pair of polarizers ([ and ])</source>
+        <comment>light.turn.help</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Parallel polarizers (bright field)</source>
+        <comment>light.parallel</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Off: crossed, so that unstressed glass is dark (X)</source>
+        <comment>light.parallel.help</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Quarter-wave plates (no dark crosses)</source>
+        <comment>light.quarter</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Circular light: the direction of the stress no longer counts (Q)</source>
+        <comment>light.quarter.help</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tint plate</source>
+        <comment>light.tint</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Full-wave plate: small stresses show as colours, the sign too (T)</source>
+        <comment>light.tint.help</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lamp</source>
+        <comment>light.lamp</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>White light or one colour</source>
+        <comment>light.lamp.help</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gain</source>
+        <comment>light.gain</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Brightens the picture; the stage says so whenever it is not 1</source>
+        <comment>light.gain.help</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Section shows</source>
+        <comment>section.choice</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What the colours of the section mean (S)</source>
+        <comment>section.choice.help</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cut through the wall</source>
+        <comment>section.title</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stress {name}</source>
+        <comment>section.stress</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>temperature</source>
+        <comment>section.heat</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>movement drawn {times} ×, really {really}</source>
+        <comment>section.swell</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>wall drawn {times} × thicker</source>
+        <comment>section.thick</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Chart shows</source>
+        <comment>chart.choice</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which of the curves the chart shows</source>
+        <comment>chart.choice.help</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>time</source>
+        <comment>chart.time</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pulled</source>
+        <comment>tension</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>squeezed</source>
+        <comment>compression</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>water drop</source>
+        <comment>mark.drop</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>flame</source>
+        <comment>mark.flame</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>score</source>
+        <comment>mark.score</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hot ring</source>
+        <comment>mark.ring</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>crack</source>
+        <comment>mark.crack</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>squeezed</source>
+        <comment>mark.squeeze</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pulled</source>
+        <comment>mark.pull</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>plate adds</source>
+        <comment>strip.adds</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>plate takes away</source>
+        <comment>strip.takes</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>brightened {gain} ×</source>
+        <comment>gain</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Held at {time}</source>
+        <comment>held</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Now</source>
+        <comment>held.now</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{label}: {then} → {now}</source>
+        <comment>held.change</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>same settings</source>
+        <comment>held.same</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <comment>yes</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no</source>
+        <comment>no</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>–</source>
+        <comment>none</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{percent} %</source>
+        <comment>odds</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>under {percent} %</source>
+        <comment>odds.under</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>over {percent} %</source>
+        <comment>odds.over</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Something went wrong and the scene was reset: {problem}</source>
+        <comment>reset.fault</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Space play · ← → step · ↑ ↓ speed · R reset · H hold · B replay · D first button of the scene · 1 to 9 each of them · S section · G brighten · [ ] turn · X crossed or parallel · Q quarter-wave plates · T tint plate · Ctrl+S save · F1 these keys · F2 controls · F11 full screen</source>
+        <comment>keys</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Audience</source>
+        <comment>audience.title</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{sign} Right</source>
+        <comment>audience.right</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} hand</source>
+        <comment>audience.hand</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} hands</source>
+        <comment>audience.hands</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What happened: {what}</source>
+        <comment>audience.happened</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The audience sees {name}.</source>
+        <comment>audience.two</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One screen: the audience sees this window.</source>
+        <comment>audience.one</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Projector gone: your show goes on here.</source>
+        <comment>audience.gone</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The picture does not reach {name}: press Windows+P or look at the cable, then choose the screen again.</source>
+        <comment>audience.unplaced</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What to say, to hold and to mind</source>
+        <comment>show.prompts</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In your hand: {what}</source>
+        <comment>show.hold</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ask for a helper. Brief: {briefing} Eyewear: {eyewear} Stands: {place} Way out: {exit}</source>
+        <comment>show.helper</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This is the last step.</source>
+        <comment>show.last</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Next: {title}</source>
+        <comment>show.coming</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Next: {title} – take {hold}</source>
+        <comment>show.coming.hold</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>clock</source>
+        <comment>show.clock</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>left in this step</source>
+        <comment>show.step_left</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>left in all</source>
+        <comment>show.all_left</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>late by {time}</source>
+        <comment>show.late</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is {clock}; left in this step {step}, in all {all}</source>
+        <comment>show.clock.spoken</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Steps</source>
+        <comment>show.steps</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{spent} of {planned}</source>
+        <comment>show.step.spent</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cut</source>
+        <comment>show.step.cut</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>must stay</source>
+        <comment>priority.1</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>should stay</source>
+        <comment>priority.2</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>may go</source>
+        <comment>priority.3</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One hand more for {answer}</source>
+        <comment>hands.more</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One hand less for {answer}</source>
+        <comment>hands.less</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The audience sees: {state}</source>
+        <comment>mirror</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>open flame</source>
+        <comment>hazard.flame</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hot glass</source>
+        <comment>hazard.hot-glass</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>breaking glass</source>
+        <comment>hazard.breakage</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sharp edges</source>
+        <comment>hazard.sharp-edges</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hot water</source>
+        <comment>hazard.hot-water</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>piece with stored energy</source>
+        <comment>hazard.stored-energy</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>◀ Back</source>
+        <comment>header.back</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The step or part of a step before (Page up)</source>
+        <comment>header.back.help</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Next ▶</source>
+        <comment>header.next</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The next part of this step, then the next step (Page down)</source>
+        <comment>header.next.help</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Blank</source>
+        <comment>header.blank</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A dark picture for the audience, and back (B or full stop)</source>
+        <comment>header.blank.help</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Freeze</source>
+        <comment>header.freeze</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The audience keeps this picture while you change things (Z)</source>
+        <comment>header.freeze.help</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Return</source>
+        <comment>header.return</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put back exactly what this step showed before you changed it (F)</source>
+        <comment>header.return.help</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>More</source>
+        <comment>header.strip</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Strip of actions (F5 or Esc)</source>
+        <comment>header.strip.help</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Notes</source>
+        <comment>header.notes</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Page</source>
+        <comment>header.page</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Show</source>
+        <comment>page.show</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Steps</source>
+        <comment>page.steps</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Before</source>
+        <comment>page.before</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Between</source>
+        <comment>page.between</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>After</source>
+        <comment>page.after</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keys</source>
+        <comment>page.keys</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Begin the show ▶</source>
+        <comment>next.begin</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put the question ▶</source>
+        <comment>next.ask</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Count hands ▶</source>
+        <comment>next.count</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Show the bars ▶</source>
+        <comment>next.bars</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Let it happen ▶</source>
+        <comment>next.reveal</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Show who was right ▶</source>
+        <comment>next.result</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{number}  {title} ▶</source>
+        <comment>next.step</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This is the last step</source>
+        <comment>next.none</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{reading}: {value}</source>
+        <comment>outcome</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Please do not try this at home.</source>
+        <comment>welcome.home</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Live</source>
+        <comment>audience.state.live</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Live: the answer</source>
+        <comment>audience.state.reveal</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Frozen</source>
+        <comment>audience.state.frozen</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Blank</source>
+        <comment>audience.state.blank</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Question</source>
+        <comment>audience.state.question</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Card</source>
+        <comment>audience.state.card</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Projector card</source>
+        <comment>audience.state.widget</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>We stop here for a moment</source>
+        <comment>emergency.title</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Please stay where you are.</source>
+        <comment>emergency.stay</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Please do what the staff ask you to.</source>
+        <comment>emergency.follow</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>⚠ Emergency: the audience reads a calm card, the model stands still</source>
+        <comment>emergency.presenter</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not written down</source>
+        <comment>emergency.missing</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The same key, or the entry of the strip, goes back to the show.</source>
+        <comment>emergency.back</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This step has no other way written down.</source>
+        <comment>contingency.none</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No catch-up line is written down so far.</source>
+        <comment>catch_up.none</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kept as favourite {number}</source>
+        <comment>favourite.stored</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no favourite {number} yet: Alt+Shift+{number} keeps this state</source>
+        <comment>favourite.none</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing was changed by hand in this step.</source>
+        <comment>return.nothing</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{title}: {done} of {all}</source>
+        <comment>ticks</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Time there is</source>
+        <comment>before.minutes</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Less than the sheet asks for: the steps that may go are cut</source>
+        <comment>before.minutes.help</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left out: {steps}</source>
+        <comment>before.cut</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Every step is shown.</source>
+        <comment>before.cut.none</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Even the steps that must stay take {seconds} s more than there is.</source>
+        <comment>before.cut.missing</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rehearsal: time each step and propose a cut</source>
+        <comment>before.rehearsal</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Projector card on the audience's screen</source>
+        <comment>before.card</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Props</source>
+        <comment>before.props</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Samples</source>
+        <comment>before.samples</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Eyewear</source>
+        <comment>before.eyewear</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Helpers</source>
+        <comment>before.helpers</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cautions</source>
+        <comment>before.cautions</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The venue's rules</source>
+        <comment>venue.title</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A review holds for (days)</source>
+        <comment>venue.days</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As your assessment says; without it no review counts.</source>
+        <comment>venue.days.ask</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write whole days, 1 to 3660</source>
+        <comment>venue.days.wrong</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Role that has reviewed what stands above today, no name</source>
+        <comment>venue.role</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reviewed today</source>
+        <comment>venue.reviewed</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No rule has a value yet: write them first</source>
+        <comment>venue.nothing</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Turnaround begins</source>
+        <comment>between.start</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Turnaround: {time}</source>
+        <comment>between.clock</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put back</source>
+        <comment>between.reset</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Glass counted out and in</source>
+        <comment>between.pieces</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Batch</source>
+        <comment>between.batch</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pieces</source>
+        <comment>between.number</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Out</source>
+        <comment>between.out</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <comment>between.back</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Broken</source>
+        <comment>between.broken</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New</source>
+        <comment>between.delivered</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{batch}: {number} in stock</source>
+        <comment>between.stock</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing was counted out for this show.</source>
+        <comment>between.none</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No batch is known yet: write one below.</source>
+        <comment>between.no_batch</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New batch: name; kind; glass; thickness in mm</source>
+        <comment>between.new_batch</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write name; kind; glass; thickness in mm – such as A1; bottles; soda-lime; 3</source>
+        <comment>between.batch_form</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hot piece</source>
+        <comment>between.hot.title</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put down hot now</source>
+        <comment>between.hot</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For the journal</source>
+        <comment>after.title</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>People in the audience</source>
+        <comment>after.heads</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write down</source>
+        <comment>after.count</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>An odd question, in one line</source>
+        <comment>after.question</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A near miss: what, and where</source>
+        <comment>after.miss</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What broke</source>
+        <comment>after.breakage</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It was meant to break</source>
+        <comment>after.meant</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kind of note</source>
+        <comment>after.kind</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A note</source>
+        <comment>after.note</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take</source>
+        <comment>after.take</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>End this show</source>
+        <comment>after.end</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save handover page</source>
+        <comment>after.handover</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{kind}: {text}</source>
+        <comment>after.taken</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The audience's screen</source>
+        <comment>screens.title</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Change the two windows' screens</source>
+        <comment>screens.swap</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How both windows look</source>
+        <comment>screens.look</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Calm: soften bright stripes and sudden changes</source>
+        <comment>screens.calm</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For people who react to stripes and flashes. The stage says when a picture is softened.</source>
+        <comment>screens.calm.help</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No fading from one picture to the next</source>
+        <comment>screens.still</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>High contrast</source>
+        <comment>screens.high_contrast</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Size of all words</source>
+        <comment>screens.scale</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{times} ×</source>
+        <comment>screens.times</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Second language of the captions</source>
+        <comment>screens.second</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none</source>
+        <comment>screens.no_second</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Screens</source>
+        <comment>page.screens</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fit into the time left</source>
+        <comment>steps.fit</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take every step in again</source>
+        <comment>steps.whole</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save this state as a step</source>
+        <comment>steps.save</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{title} took {took} of {planned}</source>
+        <comment>steps.pace</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rehearsed so far: {paces}. To fit the slot, leave out: {dropped}</source>
+        <comment>steps.rehearsed</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which show?</source>
+        <comment>choose.title</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{minutes} min · {steps} steps · {hazards}</source>
+        <comment>choose.sheet</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no flame, no breakage</source>
+        <comment>choose.no_hazard</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Scenes without a sheet</source>
+        <comment>choose.free</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Every scene to choose from, no clock, no notes.</source>
+        <comment>choose.free.help</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go on: {title}</source>
+        <comment>choose.go_on</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{sheet} was interrupted; {spent} of it are over.</source>
+        <comment>choose.go_on.help</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open another sheet …</source>
+        <comment>choose.other</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A show is running: close the window again within {seconds} s to leave it. It can be gone on with.</source>
+        <comment>close.again</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing can be saved: the data folder cannot be written. The show goes on.</source>
+        <comment>keeping.none</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no sheet to save a step in</source>
+        <comment>step.no_sheet</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Saved as the last step of {sheet}; its words are still to be written</source>
+        <comment>step.saved</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The sheet has a mistake and stays as it was: {problem}</source>
+        <comment>sheet.broken</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The sheet was saved and has been read again.</source>
+        <comment>sheet.reloaded</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>written to the disk</source>
+        <comment>journal.disk</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>kept in memory alone: the disk cannot be written</source>
+        <comment>journal.memory</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Show {show} of the journal, {place}. Roles only, no names.</source>
+        <comment>journal.line</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No show has begun yet: there is nothing to write it to</source>
+        <comment>journal.no_show</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The piece on the stage is not hot, or this scene cannot say</source>
+        <comment>between.hot.none</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How it was left</source>
+        <comment>note.state</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fault</source>
+        <comment>note.fault</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To order</source>
+        <comment>note.order</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <comment>note.note</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One moment: what was shown is being put back.</source>
+        <comment>return.wait</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{file} could not be read and is left out.</source>
+        <comment>autosave.broken</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The show goes on, but cannot save itself: {problem}</source>
+        <comment>autosave.unsaved</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lehrlight is open already: this window does not save its show.</source>
+        <comment>autosave.second</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Page Down</source>
+        <comment>key.page_down</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Page Up</source>
+        <comment>key.page_up</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left arrow</source>
+        <comment>key.left</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Right arrow</source>
+        <comment>key.right</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Up arrow</source>
+        <comment>key.up</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Down arrow</source>
+        <comment>key.down</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Full stop (.)</source>
+        <comment>key.stop</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Comma (,)</source>
+        <comment>key.comma</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Space</source>
+        <comment>key.space</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{first} to {last}</source>
+        <comment>key.range</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Next</source>
+        <comment>act.next</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <comment>act.back</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Blank</source>
+        <comment>act.blank</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Strip of actions</source>
+        <comment>act.strip</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back to this step's state</source>
+        <comment>act.return</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Freeze the picture</source>
+        <comment>act.freeze</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Catch-up line</source>
+        <comment>act.catch_up</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It went differently</source>
+        <comment>act.contingency</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Captions</source>
+        <comment>act.captions</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Jump to a step</source>
+        <comment>act.jump</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Emergency card</source>
+        <comment>act.emergency</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A hand for answer {number}</source>
+        <comment>act.count</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A hand less for answer {number}</source>
+        <comment>act.less</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Play or pause</source>
+        <comment>act.play</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One instant back</source>
+        <comment>act.step_back</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One instant on</source>
+        <comment>act.step_on</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Faster</source>
+        <comment>act.faster</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Slower</source>
+        <comment>act.slower</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Restart the scene</source>
+        <comment>act.reset</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hold this picture</source>
+        <comment>act.hold</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Slow replay of the break</source>
+        <comment>act.replay</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>First button of the scene</source>
+        <comment>act.first_button</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Button {number} of the scene</source>
+        <comment>act.button</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What the section shows</source>
+        <comment>act.section</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Brighten a faint picture</source>
+        <comment>act.brighten</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Turn the polarizers back</source>
+        <comment>act.turn_back</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Turn the polarizers on</source>
+        <comment>act.turn_on</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Crossed or parallel</source>
+        <comment>act.cross</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Quarter-wave plates</source>
+        <comment>act.quarter</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tint plate</source>
+        <comment>act.tint</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Favourite {number}</source>
+        <comment>act.favourite</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep as favourite {number}</source>
+        <comment>act.store</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save the picture</source>
+        <comment>act.save</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Show the keys</source>
+        <comment>act.keys</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hide or show the controls</source>
+        <comment>act.controls</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Full screen</source>
+        <comment>act.full_screen</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Actions</source>
+        <comment>actions.title</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Close this strip</source>
+        <comment>actions.close</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Next and Back walk, Blank confirms ({next}, {back}, {blank}).</source>
+        <comment>actions.walk</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Closes by itself {seconds} s after the last press.</source>
+        <comment>actions.alone</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{label}, {place} of {count}</source>
+        <comment>actions.here</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keys</source>
+        <comment>teach.title</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose Teach, then press the button of the remote or the key.</source>
+        <comment>teach.help</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Presentation remote</source>
+        <comment>teach.remote</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The show</source>
+        <comment>teach.show</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>While a question is open</source>
+        <comment>teach.question</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The scene</source>
+        <comment>teach.scene</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Light and view</source>
+        <comment>teach.view</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Favourites</source>
+        <comment>teach.favourites</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The window</source>
+        <comment>teach.window</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no key</source>
+        <comment>teach.none</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Teach</source>
+        <comment>teach.teach</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Teach one more key for: {label}</source>
+        <comment>teach.teach.help</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take its keys from: {label}</source>
+        <comment>teach.clear</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Press the button for “{label}” now.</source>
+        <comment>teach.press</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <comment>teach.cancel</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing was changed.</source>
+        <comment>teach.cancelled</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{key} belongs to {others}. Take it for “{label}”?</source>
+        <comment>teach.clash</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take it</source>
+        <comment>teach.take</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave it</source>
+        <comment>teach.keep</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{key} is now “{label}”.</source>
+        <comment>teach.done</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{key} is now “{label}”, no longer {others}.</source>
+        <comment>teach.moved</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“{label}” has no key now.</source>
+        <comment>teach.cleared</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All keys are as at first.</source>
+        <comment>teach.defaults</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Letters, digits, signs as keys</source>
+        <comment>teach.characters</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Off: a letter does nothing by itself, for people who speak to their computer or hit keys by chance. A sign that the remote sends still works.</source>
+        <comment>teach.characters.help</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The taught keys cannot be read, so all keys are as at first: {problem}</source>
+        <comment>teach.broken</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Projector card: set brightness until neighbouring steps can be told apart.</source>
+        <comment>projector.title</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Grey steps of retardation, as the polarizers show them</source>
+        <comment>projector.grey</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The same, brightened {gain} times</source>
+        <comment>projector.gain</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>black, white</source>
+        <comment>projector.black_white</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Focus: lines of 1, 2 and 3 pixels</source>
+        <comment>projector.fine</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fine print, {px} pixels high: if the first row can read this, the focus is sharp and the picture is not scaled.</source>
+        <comment>projector.print</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Frames at 0, 2.5 and 5 % from the edge: all three must be seen whole</source>
+        <comment>projector.edges</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{percent} %</source>
+        <comment>projector.edge</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Letters for the back row, from there each line must be easy to read</source>
+        <comment>projector.letters</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{arcmin}′, {px} px</source>
+        <comment>projector.arcmin</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No room here for {said} and more.</source>
+        <comment>projector.too_big</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Picture {height} m high, back row at {depth} m</source>
+        <comment>projector.hall</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Picture's height or hall's depth not given: no letter sizes.</source>
+        <comment>projector.unknown</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Calm picture</source>
+        <comment>calm</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dims bright stripes and lets nothing come up suddenly, below published limits</source>
+        <comment>calm.help</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Calm picture: changes are slowed</source>
+        <comment>calm.on</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Calm picture: dimmed to {percent} % because of its stripes</source>
+        <comment>calm.dimmed</comment>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+</TS>
