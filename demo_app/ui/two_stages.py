@@ -87,6 +87,9 @@ class TwoStages(QWidget):
             return
         if self._front.picture.shape is None:
             self._front.set_session(session)
+            if session.frame is not None:
+                # A run that stands still makes no other picture.
+                self._front.show_frame(session.frame)
             self._front.set_frozen(self._frozen)
             return
         self._front.let_go()
