@@ -2,13 +2,12 @@
 
 import time
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from typing import Any
 
 from PySide6.QtCore import QObject, Signal
 
 from demo_app.base.errors import InputError
-from demo_app.content.cues.answers import judge
 from demo_app.content.cues.records import Contingency, Question, Sheet, Step
 from demo_app.content.cues.shorten import Cut, shorten
 from demo_app.content.running import clock, walking
@@ -16,24 +15,15 @@ from demo_app.content.running.clock import Wanted
 from demo_app.content.running.records import ANSWERED, RESULT, Running, question_of, step_of
 from demo_app.content.running.reloading import reload
 from demo_app.scenes import catalogue
-from demo_app.scenes.scene import Reading, Scene
+from demo_app.scenes.scene import Scene
 from demo_app.scenes.settings import make
 from demo_app.ui import words
+from demo_app.ui.answering import Outcome, outcome
 from demo_app.ui.playing import Session
 from demo_app.ui.request import Frame
 from demo_app.ui.saved import Favourite
 from demo_app.ui.snapshot import Snapshot, opening
 from demo_app.ui.worker import Worker
-
-TIME_EPS_S = 1e-6
-
-
-@dataclass(frozen=True)
-class Outcome:
-    """What the live run answered: place of the right answer, and the reading in words."""
-
-    right: int
-    said: str
 
 
 class Conductor(QObject):
@@ -287,9 +277,9 @@ class Conductor(QObject):
         session.restore(opening(session.scene.id, settings, wanted.at_s, play=True))
 
     def _hurry(self) -> None:
-        """The result is wanted before the run has come to it."""
+        """The result is wanted before the run has come to it; one that begins is waited for."""
         session, question = self.session, self.question
-        if session is not None and question is not None:
+        if session is not None and question is not None and not self._waiting:
             session.scrub(session.end_s if question.at_s is None else question.at_s)
 
     def _stage(
@@ -338,6 +328,8 @@ class Conductor(QObject):
         if self._waiting and not session.restoring:
             self._waiting = False
             self.staged.emit(session)
+            if self.running.phase == RESULT and self.outcome is None:
+                self._hurry()
         self._judge(session, frame)
 
     def _judge(self, session: Session, frame: Frame) -> None:
@@ -345,28 +337,12 @@ class Conductor(QObject):
         question = self.question
         if self.running.phase not in ANSWERED or question is None or self.outcome is not None:
             return
-        due = session.end_s if question.at_s is None else question.at_s
-        if self._waiting or self.astray or frame.time_s < due - _step_before(session, due):
+        if self._waiting or self.astray:
             return
-        value = frame.readings.get(question.reading)
+        wanted = clock.wanted(self.running, self.sheet).settings
         try:
-            right = judge(question, value)
+            self.outcome = outcome(session, frame, question, wanted)
         except InputError as error:
             self.told.emit(f"{error.problem}; {error.remedy}")
-            return
-        self.outcome = Outcome(right, _said(session.scene, question.reading, value))
-        self.changed.emit()
-
-
-def _step_before(session: Session, due: float) -> float:
-    """A snapped picture stands at the last step at or before the instant."""
-    here = session.here
-    if here is None:
-        return TIME_EPS_S
-    after = session.timeline.time_of(here.step + 1)
-    return (after - here.time_s if after is not None else 0.0) + TIME_EPS_S
-
-
-def _said(scene: Scene, name: str, value: Any) -> str:
-    spec: Reading = next(one for one in scene.readings if one.name == name)
-    return words.text("outcome", reading=spec.label, value=words.reading(spec, value))
+        if self.outcome is not None:
+            self.changed.emit()

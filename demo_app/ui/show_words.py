@@ -20,8 +20,8 @@ from demo_app.content.running.records import (
 )
 from demo_app.content.venue import Venue
 from demo_app.ui import question_view, words
+from demo_app.ui.answering import Outcome
 from demo_app.ui.cards import Card
-from demo_app.ui.conductor import Outcome
 from demo_app.ui.question_view import Poll
 
 SHOWN = {
