@@ -17,6 +17,7 @@ from demo_app.base.errors import InputError
 from demo_app.base.places import data_folder
 from demo_app.base.process import release_collector
 from demo_app.content.cues.named import sheet_called
+from demo_app.content.journal.following import Entry, resumed
 from demo_app.content.journal.store import open_journal
 from demo_app.scenes import catalogue
 from demo_app.shells.audience import AudienceWindow
@@ -184,7 +185,11 @@ def _show(app: QApplication, opening: Opening, folder: Path | None, minutes: flo
     guard.install()
     application.show(window)
     window.setFocus()
-    keeping, diary = Keeping(window, folder), Diary(window, open_journal(folder))
+    keeping, journal = Keeping(window, folder), open_journal(folder)
+    entry = Entry()
+    if put_back is not None:
+        entry = resumed(journal, window.conductor.running.digest)
+    diary = Diary(window, journal, entry)
     keeping.load()
     guard.caught.connect(diary.fault)
     if broken:

@@ -10,6 +10,7 @@ from demo_app.content.journal.shows import (
     end_step,
     set_votes,
     skip_step,
+    unfinished,
 )
 from demo_app.content.journal.store import Journal
 from demo_app.content.running.records import Running
@@ -28,6 +29,12 @@ class Entry:
 
     show: int | None = None
     step: int | None = None
+
+
+def resumed(journal: Journal, digest: str) -> Entry:
+    """Where the journal was when a show on the sheet `digest` was interrupted."""
+    left = [row for row in unfinished(journal) if row["sheet_hash"] == digest]
+    return Entry(show=left[0]["id"]) if left else Entry()
 
 
 def follow(
