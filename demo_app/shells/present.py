@@ -173,7 +173,7 @@ def _show(app: QApplication, opening: Opening, folder: Path | None, minutes: flo
     keymap, broken = (
         keymap_file.load(folder / keymap_file.NAME) if folder is not None else (None, "")
     )
-    guard = application.FaultGuard()
+    guard, log = application.FaultGuard(), application.log_to(folder)
     window = PresentWindow(scenes, name, opening.sheet, opening.running, keymap)
     put_back = opening.saved
     if put_back is None:
@@ -221,6 +221,7 @@ def _show(app: QApplication, opening: Opening, folder: Path | None, minutes: flo
         return application.execute(app, close)
     finally:
         guard.uninstall()
+        application.stop_log(log)
 
 
 def _release_after_first(window: PresentWindow) -> None:

@@ -10,6 +10,8 @@ import socket
 import sys
 import threading
 from collections.abc import Callable, Sequence
+from logging.handlers import RotatingFileHandler
+from pathlib import Path
 from types import TracebackType
 from typing import Any
 
@@ -24,6 +26,7 @@ from demo_app.ui import theme, words
 LOG = logging.getLogger("lehrlight")
 SWITCH_S = 0.002
 QUIET_MS = 1000
+LOG_NAME, LOG_BYTES = "lehrlight.log", 500_000
 
 
 def make(argv: Sequence[str]) -> QApplication:
@@ -61,6 +64,40 @@ def show(window: QWidget) -> None:
     """
     window.resize(window.sizeHint().boundedTo(window.screen().availableSize()))
     window.show()
+
+
+def log_to(folder: Path | None) -> logging.Handler | None:
+    """Write the log into the data folder too, in files that do not grow for ever.
+
+    Parameters
+    ----------
+    folder : pathlib.Path or None
+        None, or one that cannot be written: the log goes to standard error alone.
+
+    Returns
+    -------
+    logging.Handler or None
+        To be closed and removed when the window has gone.
+    """
+    if folder is None:
+        return None
+    try:
+        made = RotatingFileHandler(
+            folder / LOG_NAME, maxBytes=LOG_BYTES, backupCount=2, encoding="utf-8", delay=False
+        )
+    except OSError as error:
+        LOG.warning("no log file: %s", error)
+        return None
+    made.setFormatter(logging.Formatter("%(asctime)s %(levelname)s %(message)s"))
+    LOG.addHandler(made)
+    return made
+
+
+def stop_log(handler: logging.Handler | None) -> None:
+    """Close what `log_to` has opened."""
+    if handler is not None:
+        LOG.removeHandler(handler)
+        handler.close()
 
 
 class FaultGuard(QObject):
