@@ -4489,1792 +4489,1792 @@
     <message>
         <source>Lehrlight</source>
         <comment>app</comment>
-        <translation type="unfinished"></translation>
+        <translation>Lehrlight</translation>
     </message>
     <message>
         <source>See the stress in glass, as it happens.</source>
         <comment>tagline</comment>
-        <translation type="unfinished"></translation>
+        <translation>Die Spannung im Glas sehen, während sie entsteht.</translation>
     </message>
     <message>
         <source>Present</source>
         <comment>present</comment>
-        <translation type="unfinished"></translation>
+        <translation>Vorführen</translation>
     </message>
     <message>
         <source>One big live picture for your audience, with your controls beside it.</source>
         <comment>present.help</comment>
-        <translation type="unfinished"></translation>
+        <translation>Ein großes Bild in Echtzeit für Ihr Publikum, daneben Ihre Bedienung.</translation>
     </message>
     <message>
         <source>Quit</source>
         <comment>quit</comment>
-        <translation type="unfinished"></translation>
+        <translation>Beenden</translation>
     </message>
     <message>
         <source>Play</source>
         <comment>play</comment>
-        <translation type="unfinished"></translation>
+        <translation>Abspielen</translation>
     </message>
     <message>
         <source>Pause</source>
         <comment>pause</comment>
-        <translation type="unfinished"></translation>
+        <translation>Pause</translation>
     </message>
     <message>
         <source>Run or stand still (Space)</source>
         <comment>play.help</comment>
-        <translation type="unfinished"></translation>
+        <translation>Laufen oder stehen lassen (Leertaste)</translation>
     </message>
     <message>
         <source>Step back</source>
         <comment>back</comment>
-        <translation type="unfinished"></translation>
+        <translation>Schritt zurück</translation>
     </message>
     <message>
         <source>One step earlier (Left arrow)</source>
         <comment>back.help</comment>
-        <translation type="unfinished"></translation>
+        <translation>Einen Schritt früher (Pfeil links)</translation>
     </message>
     <message>
         <source>Step on</source>
         <comment>forward</comment>
-        <translation type="unfinished"></translation>
+        <translation>Schritt weiter</translation>
     </message>
     <message>
         <source>One step later (Right arrow)</source>
         <comment>forward.help</comment>
-        <translation type="unfinished"></translation>
+        <translation>Einen Schritt später (Pfeil rechts)</translation>
     </message>
     <message>
         <source>Reset</source>
         <comment>reset</comment>
-        <translation type="unfinished"></translation>
+        <translation>Neu beginnen</translation>
     </message>
     <message>
         <source>Back to the start of the same run (R)</source>
         <comment>reset.help</comment>
-        <translation type="unfinished"></translation>
+        <translation>Zurück zum Start desselben Laufs (R)</translation>
     </message>
     <message>
         <source>Brighten a faint picture</source>
         <comment>brighten</comment>
-        <translation type="unfinished"></translation>
+        <translation>Schwaches Bild aufhellen</translation>
     </message>
     <message>
         <source>Ten times as bright, and the stage says so (G)</source>
         <comment>brighten.help</comment>
-        <translation type="unfinished"></translation>
+        <translation>Zehnmal so hell, und die Bühne sagt es (G)</translation>
     </message>
     <message>
         <source>Hold picture</source>
         <comment>hold</comment>
-        <translation type="unfinished"></translation>
+        <translation>Bild festhalten</translation>
     </message>
     <message>
         <source>Let go</source>
         <comment>hold.off</comment>
-        <translation type="unfinished"></translation>
+        <translation>Loslassen</translation>
     </message>
     <message>
         <source>Keep this picture beside the next run (H)</source>
         <comment>hold.help</comment>
-        <translation type="unfinished"></translation>
+        <translation>Dieses Bild neben dem nächsten Lauf behalten (H)</translation>
     </message>
     <message>
         <source>Slow replay</source>
         <comment>replay</comment>
-        <translation type="unfinished"></translation>
+        <translation>Zeitlupe</translation>
     </message>
     <message>
         <source>Show the break again at 1/50 of real speed (B)</source>
         <comment>replay.help</comment>
-        <translation type="unfinished"></translation>
+        <translation>Den Bruch mit 1/50 der wirklichen Geschwindigkeit zeigen (B)</translation>
     </message>
     <message>
         <source>Save picture</source>
         <comment>save</comment>
-        <translation type="unfinished"></translation>
+        <translation>Bild sichern</translation>
     </message>
     <message>
         <source>Save this picture as a PNG file in your Pictures folder (Ctrl+S)</source>
         <comment>save.help</comment>
-        <translation type="unfinished"></translation>
+        <translation>Dieses Bild als PNG-Datei im Ordner Bilder sichern (Strg+S)</translation>
     </message>
     <message>
         <source>Saved as {path}</source>
         <comment>saved</comment>
-        <translation type="unfinished"></translation>
+        <translation>Gesichert als {path}</translation>
     </message>
     <message>
         <source>Could not save the picture: {problem}</source>
         <comment>unsaved</comment>
-        <translation type="unfinished"></translation>
+        <translation>Das Bild ließ sich nicht sichern: {problem}</translation>
     </message>
     <message>
         <source>Time</source>
         <comment>time</comment>
-        <translation type="unfinished"></translation>
+        <translation>Zeit</translation>
     </message>
     <message>
         <source>Drag to go back to any instant of this run</source>
         <comment>time.help</comment>
-        <translation type="unfinished"></translation>
+        <translation>Ziehen, um zu einem Augenblick dieses Laufs zurückzugehen</translation>
     </message>
     <message>
         <source>Speed</source>
         <comment>speed</comment>
-        <translation type="unfinished"></translation>
+        <translation>Tempo</translation>
     </message>
     <message>
         <source>How fast the model's time runs (Up and Down arrows)</source>
         <comment>speed.help</comment>
-        <translation type="unfinished"></translation>
+        <translation>Wie schnell die Zeit des Modells läuft (Pfeile auf und ab)</translation>
     </message>
     <message>
         <source>real speed</source>
         <comment>speed.real</comment>
-        <translation type="unfinished"></translation>
+        <translation>wirkliches Tempo</translation>
     </message>
     <message>
         <source>1/{part} of real speed</source>
         <comment>speed.slow</comment>
-        <translation type="unfinished"></translation>
+        <translation>1/{part} des wirklichen Tempos</translation>
     </message>
     <message>
         <source>{times} × real speed</source>
         <comment>speed.fast</comment>
-        <translation type="unfinished"></translation>
+        <translation>{times} × wirkliches Tempo</translation>
     </message>
     <message>
         <source>{speed}; this machine reaches {real}</source>
         <comment>speed.behind</comment>
-        <translation type="unfinished"></translation>
+        <translation>{speed}; dieser Rechner schafft {real}</translation>
     </message>
     <message>
         <source>Scene</source>
         <comment>scene</comment>
-        <translation type="unfinished"></translation>
+        <translation>Szene</translation>
     </message>
     <message>
         <source>The scene {scene} cannot be shown: {problem}</source>
         <comment>unloaded</comment>
-        <translation type="unfinished"></translation>
+        <translation>Die Szene {scene} lässt sich nicht zeigen: {problem}</translation>
     </message>
     <message>
         <source>Run</source>
         <comment>page.run</comment>
-        <translation type="unfinished"></translation>
+        <translation>Lauf</translation>
     </message>
     <message>
         <source>Piece</source>
         <comment>page.piece</comment>
-        <translation type="unfinished"></translation>
+        <translation>Stück</translation>
     </message>
     <message>
         <source>View</source>
         <comment>page.light</comment>
-        <translation type="unfinished"></translation>
+        <translation>Ansicht</translation>
     </message>
     <message>
         <source>Numbers</source>
         <comment>page.numbers</comment>
-        <translation type="unfinished"></translation>
+        <translation>Zahlen</translation>
     </message>
     <message>
         <source>A change here starts the run again.</source>
         <comment>piece.note</comment>
-        <translation type="unfinished"></translation>
+        <translation>Eine Änderung hier beginnt den Lauf von vorn.</translation>
     </message>
     <message>
         <source>Back to the defaults</source>
         <comment>defaults</comment>
-        <translation type="unfinished"></translation>
+        <translation>Zurück zu den Grundwerten</translation>
     </message>
     <message>
         <source>Turn the polarizers</source>
         <comment>light.turn</comment>
-        <translation type="unfinished"></translation>
+        <translation>Polarisatoren drehen</translation>
     </message>
     <message>
         <source>Angle of the pair of polarizers ([ and ])</source>
         <comment>light.turn.help</comment>
-        <translation type="unfinished"></translation>
+        <translation>Winkel des Polarisatorpaars ([ und ])</translation>
     </message>
     <message>
         <source>Parallel polarizers (bright field)</source>
         <comment>light.parallel</comment>
-        <translation type="unfinished"></translation>
+        <translation>Parallele Polarisatoren (Hellfeld)</translation>
     </message>
     <message>
         <source>Off: crossed, so that unstressed glass is dark (X)</source>
         <comment>light.parallel.help</comment>
-        <translation type="unfinished"></translation>
+        <translation>Aus: gekreuzt, sodass spannungsfreies Glas dunkel ist (X)</translation>
     </message>
     <message>
         <source>Quarter-wave plates (no dark crosses)</source>
         <comment>light.quarter</comment>
-        <translation type="unfinished"></translation>
+        <translation>Viertelwellenplatten (keine dunklen Kreuze)</translation>
     </message>
     <message>
         <source>Circular light: the direction of the stress no longer counts (Q)</source>
         <comment>light.quarter.help</comment>
-        <translation type="unfinished"></translation>
+        <translation>Zirkulares Licht: Die Richtung der Spannung zählt nicht mehr (Q)</translation>
     </message>
     <message>
         <source>Tint plate</source>
         <comment>light.tint</comment>
-        <translation type="unfinished"></translation>
+        <translation>Lambda-Platte</translation>
     </message>
     <message>
         <source>Full-wave plate: small stresses show as colours, the sign too (T)</source>
         <comment>light.tint.help</comment>
-        <translation type="unfinished"></translation>
+        <translation>Vollwellenplatte: Kleine Spannungen zeigen sich als Farben, auch das Vorzeichen (T)</translation>
     </message>
     <message>
         <source>Lamp</source>
         <comment>light.lamp</comment>
-        <translation type="unfinished"></translation>
+        <translation>Lampe</translation>
     </message>
     <message>
         <source>White light or one colour</source>
         <comment>light.lamp.help</comment>
-        <translation type="unfinished"></translation>
+        <translation>Weißes Licht oder eine Farbe</translation>
     </message>
     <message>
         <source>Gain</source>
         <comment>light.gain</comment>
-        <translation type="unfinished"></translation>
+        <translation>Verstärkung</translation>
     </message>
     <message>
         <source>Brightens the picture; the stage says so whenever it is not 1</source>
         <comment>light.gain.help</comment>
-        <translation type="unfinished"></translation>
+        <translation>Hellt das Bild auf; die Bühne sagt es, wenn sie nicht 1 ist</translation>
     </message>
     <message>
         <source>Section shows</source>
         <comment>section.choice</comment>
-        <translation type="unfinished"></translation>
+        <translation>Schnitt zeigt</translation>
     </message>
     <message>
         <source>What the colours of the section mean (S)</source>
         <comment>section.choice.help</comment>
-        <translation type="unfinished"></translation>
+        <translation>Was die Farben des Schnitts bedeuten (S)</translation>
     </message>
     <message>
         <source>Cut through the wall</source>
         <comment>section.title</comment>
-        <translation type="unfinished"></translation>
+        <translation>Schnitt durch die Wand</translation>
     </message>
     <message>
         <source>stress {name}</source>
         <comment>section.stress</comment>
-        <translation type="unfinished"></translation>
+        <translation>Spannung {name}</translation>
     </message>
     <message>
         <source>temperature</source>
         <comment>section.heat</comment>
-        <translation type="unfinished"></translation>
+        <translation>Temperatur</translation>
     </message>
     <message>
         <source>movement drawn {times} ×, really {really}</source>
         <comment>section.swell</comment>
-        <translation type="unfinished"></translation>
+        <translation>Bewegung {times} × gezeichnet, wirklich {really}</translation>
     </message>
     <message>
         <source>wall drawn {times} × thicker</source>
         <comment>section.thick</comment>
-        <translation type="unfinished"></translation>
+        <translation>Wand {times} × dicker gezeichnet</translation>
     </message>
     <message>
         <source>Chart shows</source>
         <comment>chart.choice</comment>
-        <translation type="unfinished"></translation>
+        <translation>Diagramm zeigt</translation>
     </message>
     <message>
         <source>Which of the curves the chart shows</source>
         <comment>chart.choice.help</comment>
-        <translation type="unfinished"></translation>
+        <translation>Welche der Kurven das Diagramm zeigt</translation>
     </message>
     <message>
         <source>time</source>
         <comment>chart.time</comment>
-        <translation type="unfinished"></translation>
+        <translation>Zeit</translation>
     </message>
     <message>
         <source>pulled</source>
         <comment>tension</comment>
-        <translation type="unfinished"></translation>
+        <translation>Zug</translation>
     </message>
     <message>
         <source>squeezed</source>
         <comment>compression</comment>
-        <translation type="unfinished"></translation>
+        <translation>Druck</translation>
     </message>
     <message>
         <source>water drop</source>
         <comment>mark.drop</comment>
-        <translation type="unfinished"></translation>
+        <translation>Wassertropfen</translation>
     </message>
     <message>
         <source>flame</source>
         <comment>mark.flame</comment>
-        <translation type="unfinished"></translation>
+        <translation>Flamme</translation>
     </message>
     <message>
         <source>score</source>
         <comment>mark.score</comment>
-        <translation type="unfinished"></translation>
+        <translation>Anriss</translation>
     </message>
     <message>
         <source>hot ring</source>
         <comment>mark.ring</comment>
-        <translation type="unfinished"></translation>
+        <translation>heißer Ring</translation>
     </message>
     <message>
         <source>crack</source>
         <comment>mark.crack</comment>
-        <translation type="unfinished"></translation>
+        <translation>Riss</translation>
     </message>
     <message>
         <source>squeezed</source>
         <comment>mark.squeeze</comment>
-        <translation type="unfinished"></translation>
+        <translation>Druck</translation>
     </message>
     <message>
         <source>pulled</source>
         <comment>mark.pull</comment>
-        <translation type="unfinished"></translation>
+        <translation>Zug</translation>
     </message>
     <message>
         <source>plate adds</source>
         <comment>strip.adds</comment>
-        <translation type="unfinished"></translation>
+        <translation>Platte addiert</translation>
     </message>
     <message>
         <source>plate takes away</source>
         <comment>strip.takes</comment>
-        <translation type="unfinished"></translation>
+        <translation>Platte zieht ab</translation>
     </message>
     <message>
         <source>brightened {gain} ×</source>
         <comment>gain</comment>
-        <translation type="unfinished"></translation>
+        <translation>{gain} × aufgehellt</translation>
     </message>
     <message>
         <source>Held at {time}</source>
         <comment>held</comment>
-        <translation type="unfinished"></translation>
+        <translation>Festgehalten bei {time}</translation>
     </message>
     <message>
         <source>Now</source>
         <comment>held.now</comment>
-        <translation type="unfinished"></translation>
+        <translation>Jetzt</translation>
     </message>
     <message>
         <source>{label}: {then} → {now}</source>
         <comment>held.change</comment>
-        <translation type="unfinished"></translation>
+        <translation>{label}: {then} → {now}</translation>
     </message>
     <message>
         <source>same settings</source>
         <comment>held.same</comment>
-        <translation type="unfinished"></translation>
+        <translation>gleiche Werte</translation>
     </message>
     <message>
         <source>yes</source>
         <comment>yes</comment>
-        <translation type="unfinished"></translation>
+        <translation>ja</translation>
     </message>
     <message>
         <source>no</source>
         <comment>no</comment>
-        <translation type="unfinished"></translation>
+        <translation>nein</translation>
     </message>
     <message>
         <source>–</source>
         <comment>none</comment>
-        <translation type="unfinished"></translation>
+        <translation>–</translation>
     </message>
     <message>
         <source>{percent} %</source>
         <comment>odds</comment>
-        <translation type="unfinished"></translation>
+        <translation>{percent} %</translation>
     </message>
     <message>
         <source>under {percent} %</source>
         <comment>odds.under</comment>
-        <translation type="unfinished"></translation>
+        <translation>unter {percent} %</translation>
     </message>
     <message>
         <source>over {percent} %</source>
         <comment>odds.over</comment>
-        <translation type="unfinished"></translation>
+        <translation>über {percent} %</translation>
     </message>
     <message>
         <source>Something went wrong and the scene was reset: {problem}</source>
         <comment>reset.fault</comment>
-        <translation type="unfinished"></translation>
+        <translation>Etwas ging schief, und die Szene wurde neu begonnen: {problem}</translation>
     </message>
     <message>
         <source>Space play · ← → step · ↑ ↓ speed · R reset · H hold · B replay · D first button of the scene · 1 to 9 each of them · S section · G brighten · [ ] turn · X crossed or parallel · Q quarter-wave plates · T tint plate · Ctrl+S save · F1 these keys · F2 controls · F11 full screen</source>
         <comment>keys</comment>
-        <translation type="unfinished"></translation>
+        <translation>Leertaste abspielen · ← → Schritt · ↑ ↓ Tempo · R neu beginnen · H festhalten · B Zeitlupe · D erster Knopf der Szene · 1 bis 9 jeder von ihnen · S Schnitt · G aufhellen · [ ] drehen · X gekreuzt oder parallel · Q Viertelwellenplatten · T Lambda-Platte · Strg+S sichern · F1 diese Tasten · F2 Bedienung · F11 Vollbild</translation>
     </message>
     <message>
         <source>Audience</source>
         <comment>audience.title</comment>
-        <translation type="unfinished"></translation>
+        <translation>Publikum</translation>
     </message>
     <message>
         <source>{sign} Right</source>
         <comment>audience.right</comment>
-        <translation type="unfinished"></translation>
+        <translation>{sign} Richtig</translation>
     </message>
     <message>
         <source>{count} hand</source>
         <comment>audience.hand</comment>
-        <translation type="unfinished"></translation>
+        <translation>{count} Hand</translation>
     </message>
     <message>
         <source>{count} hands</source>
         <comment>audience.hands</comment>
-        <translation type="unfinished"></translation>
+        <translation>{count} Hände</translation>
     </message>
     <message>
         <source>What happened: {what}</source>
         <comment>audience.happened</comment>
-        <translation type="unfinished"></translation>
+        <translation>Was geschah: {what}</translation>
     </message>
     <message>
         <source>The audience sees {name}.</source>
         <comment>audience.two</comment>
-        <translation type="unfinished"></translation>
+        <translation>Das Publikum sieht {name}.</translation>
     </message>
     <message>
         <source>One screen: the audience sees this window.</source>
         <comment>audience.one</comment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Bildschirm: Das Publikum sieht dieses Fenster.</translation>
     </message>
     <message>
         <source>Projector gone: your show goes on here.</source>
         <comment>audience.gone</comment>
-        <translation type="unfinished"></translation>
+        <translation>Projektor fort: Die Vorführung geht hier weiter.</translation>
     </message>
     <message>
         <source>The picture does not reach {name}: press Windows+P or look at the cable, then choose the screen again.</source>
         <comment>audience.unplaced</comment>
-        <translation type="unfinished"></translation>
+        <translation>Das Bild erreicht {name} nicht: Windows+P drücken oder das Kabel prüfen, dann den Bildschirm neu wählen.</translation>
     </message>
     <message>
         <source>What to say, to hold and to mind</source>
         <comment>show.prompts</comment>
-        <translation type="unfinished"></translation>
+        <translation>Was zu sagen, zu halten und zu beachten ist</translation>
     </message>
     <message>
         <source>In your hand: {what}</source>
         <comment>show.hold</comment>
-        <translation type="unfinished"></translation>
+        <translation>In der Hand: {what}</translation>
     </message>
     <message>
         <source>Ask for a helper. Brief: {briefing} Eyewear: {eyewear} Stands: {place} Way out: {exit}</source>
         <comment>show.helper</comment>
-        <translation type="unfinished"></translation>
+        <translation>Um eine Hilfe bitten. Einweisung: {briefing} Schutzbrille: {eyewear} Platz: {place} Ausgang: {exit}</translation>
     </message>
     <message>
         <source>This is the last step.</source>
         <comment>show.last</comment>
-        <translation type="unfinished"></translation>
+        <translation>Das ist der letzte Schritt.</translation>
     </message>
     <message>
         <source>Next: {title}</source>
         <comment>show.coming</comment>
-        <translation type="unfinished"></translation>
+        <translation>Danach: {title}</translation>
     </message>
     <message>
         <source>Next: {title} – take {hold}</source>
         <comment>show.coming.hold</comment>
-        <translation type="unfinished"></translation>
+        <translation>Danach: {title} – {hold} nehmen</translation>
     </message>
     <message>
         <source>clock</source>
         <comment>show.clock</comment>
-        <translation type="unfinished"></translation>
+        <translation>Uhrzeit</translation>
     </message>
     <message>
         <source>left in this step</source>
         <comment>show.step_left</comment>
-        <translation type="unfinished"></translation>
+        <translation>übrig in diesem Schritt</translation>
     </message>
     <message>
         <source>left in all</source>
         <comment>show.all_left</comment>
-        <translation type="unfinished"></translation>
+        <translation>übrig insgesamt</translation>
     </message>
     <message>
         <source>late by {time}</source>
         <comment>show.late</comment>
-        <translation type="unfinished"></translation>
+        <translation>{time} zu spät</translation>
     </message>
     <message>
         <source>It is {clock}; left in this step {step}, in all {all}</source>
         <comment>show.clock.spoken</comment>
-        <translation type="unfinished"></translation>
+        <translation>Es ist {clock}; übrig in diesem Schritt {step}, insgesamt {all}</translation>
     </message>
     <message>
         <source>Steps</source>
         <comment>show.steps</comment>
-        <translation type="unfinished"></translation>
+        <translation>Schritte</translation>
     </message>
     <message>
         <source>{spent} of {planned}</source>
         <comment>show.step.spent</comment>
-        <translation type="unfinished"></translation>
+        <translation>{spent} von {planned}</translation>
     </message>
     <message>
         <source>cut</source>
         <comment>show.step.cut</comment>
-        <translation type="unfinished"></translation>
+        <translation>gestrichen</translation>
     </message>
     <message>
         <source>must stay</source>
         <comment>priority.1</comment>
-        <translation type="unfinished"></translation>
+        <translation>muss bleiben</translation>
     </message>
     <message>
         <source>should stay</source>
         <comment>priority.2</comment>
-        <translation type="unfinished"></translation>
+        <translation>soll bleiben</translation>
     </message>
     <message>
         <source>may go</source>
         <comment>priority.3</comment>
-        <translation type="unfinished"></translation>
+        <translation>darf weg</translation>
     </message>
     <message>
         <source>One hand more for {answer}</source>
         <comment>hands.more</comment>
-        <translation type="unfinished"></translation>
+        <translation>Eine Hand mehr für {answer}</translation>
     </message>
     <message>
         <source>One hand less for {answer}</source>
         <comment>hands.less</comment>
-        <translation type="unfinished"></translation>
+        <translation>Eine Hand weniger für {answer}</translation>
     </message>
     <message>
         <source>The audience sees: {state}</source>
         <comment>mirror</comment>
-        <translation type="unfinished"></translation>
+        <translation>Das Publikum sieht: {state}</translation>
     </message>
     <message>
         <source>open flame</source>
         <comment>hazard.flame</comment>
-        <translation type="unfinished"></translation>
+        <translation>offene Flamme</translation>
     </message>
     <message>
         <source>hot glass</source>
         <comment>hazard.hot-glass</comment>
-        <translation type="unfinished"></translation>
+        <translation>heißes Glas</translation>
     </message>
     <message>
         <source>breaking glass</source>
         <comment>hazard.breakage</comment>
-        <translation type="unfinished"></translation>
+        <translation>brechendes Glas</translation>
     </message>
     <message>
         <source>sharp edges</source>
         <comment>hazard.sharp-edges</comment>
-        <translation type="unfinished"></translation>
+        <translation>scharfe Kanten</translation>
     </message>
     <message>
         <source>hot water</source>
         <comment>hazard.hot-water</comment>
-        <translation type="unfinished"></translation>
+        <translation>heißes Wasser</translation>
     </message>
     <message>
         <source>piece with stored energy</source>
         <comment>hazard.stored-energy</comment>
-        <translation type="unfinished"></translation>
+        <translation>Stück mit gespeicherter Energie</translation>
     </message>
     <message>
         <source>◀ Back</source>
         <comment>header.back</comment>
-        <translation type="unfinished"></translation>
+        <translation>◀ Zurück</translation>
     </message>
     <message>
         <source>The step or part of a step before (Page up)</source>
         <comment>header.back.help</comment>
-        <translation type="unfinished"></translation>
+        <translation>Der Schritt oder Teil davor (Bild auf)</translation>
     </message>
     <message>
         <source>Next ▶</source>
         <comment>header.next</comment>
-        <translation type="unfinished"></translation>
+        <translation>Weiter ▶</translation>
     </message>
     <message>
         <source>The next part of this step, then the next step (Page down)</source>
         <comment>header.next.help</comment>
-        <translation type="unfinished"></translation>
+        <translation>Der nächste Teil dieses Schritts, dann der nächste Schritt (Bild ab)</translation>
     </message>
     <message>
         <source>Blank</source>
         <comment>header.blank</comment>
-        <translation type="unfinished"></translation>
+        <translation>Dunkel</translation>
     </message>
     <message>
         <source>A dark picture for the audience, and back (B or full stop)</source>
         <comment>header.blank.help</comment>
-        <translation type="unfinished"></translation>
+        <translation>Ein dunkles Bild für das Publikum, und zurück (B oder Punkt)</translation>
     </message>
     <message>
         <source>Freeze</source>
         <comment>header.freeze</comment>
-        <translation type="unfinished"></translation>
+        <translation>Standbild</translation>
     </message>
     <message>
         <source>The audience keeps this picture while you change things (Z)</source>
         <comment>header.freeze.help</comment>
-        <translation type="unfinished"></translation>
+        <translation>Das Publikum behält dieses Bild, während Sie etwas ändern (Z)</translation>
     </message>
     <message>
         <source>Return</source>
         <comment>header.return</comment>
-        <translation type="unfinished"></translation>
+        <translation>Zurückholen</translation>
     </message>
     <message>
         <source>Put back exactly what this step showed before you changed it (F)</source>
         <comment>header.return.help</comment>
-        <translation type="unfinished"></translation>
+        <translation>Genau das zurückholen, was dieser Schritt vor Ihren Änderungen zeigte (F)</translation>
     </message>
     <message>
         <source>More</source>
         <comment>header.strip</comment>
-        <translation type="unfinished"></translation>
+        <translation>Mehr</translation>
     </message>
     <message>
         <source>Strip of actions (F5 or Esc)</source>
         <comment>header.strip.help</comment>
-        <translation type="unfinished"></translation>
+        <translation>Leiste der Aktionen (F5 oder Esc)</translation>
     </message>
     <message>
         <source>Notes</source>
         <comment>header.notes</comment>
-        <translation type="unfinished"></translation>
+        <translation>Notizen</translation>
     </message>
     <message>
         <source>Page</source>
         <comment>header.page</comment>
-        <translation type="unfinished"></translation>
+        <translation>Seite</translation>
     </message>
     <message>
         <source>Show</source>
         <comment>page.show</comment>
-        <translation type="unfinished"></translation>
+        <translation>Vorführung</translation>
     </message>
     <message>
         <source>Steps</source>
         <comment>page.steps</comment>
-        <translation type="unfinished"></translation>
+        <translation>Schritte</translation>
     </message>
     <message>
         <source>Before</source>
         <comment>page.before</comment>
-        <translation type="unfinished"></translation>
+        <translation>Vorher</translation>
     </message>
     <message>
         <source>Between</source>
         <comment>page.between</comment>
-        <translation type="unfinished"></translation>
+        <translation>Dazwischen</translation>
     </message>
     <message>
         <source>After</source>
         <comment>page.after</comment>
-        <translation type="unfinished"></translation>
+        <translation>Nachher</translation>
     </message>
     <message>
         <source>Keys</source>
         <comment>page.keys</comment>
-        <translation type="unfinished"></translation>
+        <translation>Tasten</translation>
     </message>
     <message>
         <source>Begin the show ▶</source>
         <comment>next.begin</comment>
-        <translation type="unfinished"></translation>
+        <translation>Vorführung beginnen ▶</translation>
     </message>
     <message>
         <source>Put the question ▶</source>
         <comment>next.ask</comment>
-        <translation type="unfinished"></translation>
+        <translation>Frage stellen ▶</translation>
     </message>
     <message>
         <source>Count hands ▶</source>
         <comment>next.count</comment>
-        <translation type="unfinished"></translation>
+        <translation>Hände zählen ▶</translation>
     </message>
     <message>
         <source>Show the bars ▶</source>
         <comment>next.bars</comment>
-        <translation type="unfinished"></translation>
+        <translation>Balken zeigen ▶</translation>
     </message>
     <message>
         <source>Let it happen ▶</source>
         <comment>next.reveal</comment>
-        <translation type="unfinished"></translation>
+        <translation>Geschehen lassen ▶</translation>
     </message>
     <message>
         <source>Show who was right ▶</source>
         <comment>next.result</comment>
-        <translation type="unfinished"></translation>
+        <translation>Zeigen, wer recht hatte ▶</translation>
     </message>
     <message>
         <source>{number}  {title} ▶</source>
         <comment>next.step</comment>
-        <translation type="unfinished"></translation>
+        <translation>{number}  {title} ▶</translation>
     </message>
     <message>
         <source>This is the last step</source>
         <comment>next.none</comment>
-        <translation type="unfinished"></translation>
+        <translation>Das ist der letzte Schritt</translation>
     </message>
     <message>
         <source>{reading}: {value}</source>
         <comment>outcome</comment>
-        <translation type="unfinished"></translation>
+        <translation>{reading}: {value}</translation>
     </message>
     <message>
         <source>Please do not try this at home.</source>
         <comment>welcome.home</comment>
-        <translation type="unfinished"></translation>
+        <translation>Bitte nicht zu Hause nachmachen.</translation>
     </message>
     <message>
         <source>Live</source>
         <comment>audience.state.live</comment>
-        <translation type="unfinished"></translation>
+        <translation>Live</translation>
     </message>
     <message>
         <source>Live: the answer</source>
         <comment>audience.state.reveal</comment>
-        <translation type="unfinished"></translation>
+        <translation>Live: die Antwort</translation>
     </message>
     <message>
         <source>Frozen</source>
         <comment>audience.state.frozen</comment>
-        <translation type="unfinished"></translation>
+        <translation>Standbild</translation>
     </message>
     <message>
         <source>Blank</source>
         <comment>audience.state.blank</comment>
-        <translation type="unfinished"></translation>
+        <translation>Dunkel</translation>
     </message>
     <message>
         <source>Question</source>
         <comment>audience.state.question</comment>
-        <translation type="unfinished"></translation>
+        <translation>Frage</translation>
     </message>
     <message>
         <source>Card</source>
         <comment>audience.state.card</comment>
-        <translation type="unfinished"></translation>
+        <translation>Karte</translation>
     </message>
     <message>
         <source>Projector card</source>
         <comment>audience.state.widget</comment>
-        <translation type="unfinished"></translation>
+        <translation>Projektorkarte</translation>
     </message>
     <message>
         <source>We stop here for a moment</source>
         <comment>emergency.title</comment>
-        <translation type="unfinished"></translation>
+        <translation>Wir machen hier eine kurze Pause</translation>
     </message>
     <message>
         <source>Please stay where you are.</source>
         <comment>emergency.stay</comment>
-        <translation type="unfinished"></translation>
+        <translation>Bitte bleiben Sie, wo Sie sind.</translation>
     </message>
     <message>
         <source>Please do what the staff ask you to.</source>
         <comment>emergency.follow</comment>
-        <translation type="unfinished"></translation>
+        <translation>Bitte folgen Sie den Hinweisen des Personals.</translation>
     </message>
     <message>
         <source>⚠ Emergency: the audience reads a calm card, the model stands still</source>
         <comment>emergency.presenter</comment>
-        <translation type="unfinished"></translation>
+        <translation>⚠ Notfall: Das Publikum liest eine ruhige Karte, das Modell steht still</translation>
     </message>
     <message>
         <source>not written down</source>
         <comment>emergency.missing</comment>
-        <translation type="unfinished"></translation>
+        <translation>nicht aufgeschrieben</translation>
     </message>
     <message>
         <source>The same key, or the entry of the strip, goes back to the show.</source>
         <comment>emergency.back</comment>
-        <translation type="unfinished"></translation>
+        <translation>Dieselbe Taste oder der Eintrag der Leiste führt zur Vorführung zurück.</translation>
     </message>
     <message>
         <source>This step has no other way written down.</source>
         <comment>contingency.none</comment>
-        <translation type="unfinished"></translation>
+        <translation>Für diesen Schritt ist kein anderer Weg aufgeschrieben.</translation>
     </message>
     <message>
         <source>No catch-up line is written down so far.</source>
         <comment>catch_up.none</comment>
-        <translation type="unfinished"></translation>
+        <translation>Bisher ist kein Satz zum Aufholen aufgeschrieben.</translation>
     </message>
     <message>
         <source>Kept as favourite {number}</source>
         <comment>favourite.stored</comment>
-        <translation type="unfinished"></translation>
+        <translation>Als Favorit {number} behalten</translation>
     </message>
     <message>
         <source>There is no favourite {number} yet: Alt+Shift+{number} keeps this state</source>
         <comment>favourite.none</comment>
-        <translation type="unfinished"></translation>
+        <translation>Favorit {number} gibt es noch nicht: Alt+Umschalt+{number} behält diesen Zustand</translation>
     </message>
     <message>
         <source>Nothing was changed by hand in this step.</source>
         <comment>return.nothing</comment>
-        <translation type="unfinished"></translation>
+        <translation>In diesem Schritt wurde nichts von Hand geändert.</translation>
     </message>
     <message>
         <source>{title}: {done} of {all}</source>
         <comment>ticks</comment>
-        <translation type="unfinished"></translation>
+        <translation>{title}: {done} von {all}</translation>
     </message>
     <message>
         <source>Time there is</source>
         <comment>before.minutes</comment>
-        <translation type="unfinished"></translation>
+        <translation>Verfügbare Zeit</translation>
     </message>
     <message>
         <source>Less than the sheet asks for: the steps that may go are cut</source>
         <comment>before.minutes.help</comment>
-        <translation type="unfinished"></translation>
+        <translation>Weniger, als der Ablauf verlangt: Schritte, die wegdürfen, werden gestrichen</translation>
     </message>
     <message>
         <source>Left out: {steps}</source>
         <comment>before.cut</comment>
-        <translation type="unfinished"></translation>
+        <translation>Ausgelassen: {steps}</translation>
     </message>
     <message>
         <source>Every step is shown.</source>
         <comment>before.cut.none</comment>
-        <translation type="unfinished"></translation>
+        <translation>Jeder Schritt wird gezeigt.</translation>
     </message>
     <message>
         <source>Even the steps that must stay take {seconds} s more than there is.</source>
         <comment>before.cut.missing</comment>
-        <translation type="unfinished"></translation>
+        <translation>Schon die Schritte, die bleiben müssen, brauchen {seconds} s mehr als da ist.</translation>
     </message>
     <message>
         <source>Rehearsal: time each step and propose a cut</source>
         <comment>before.rehearsal</comment>
-        <translation type="unfinished"></translation>
+        <translation>Probe: jeden Schritt messen und eine Kürzung vorschlagen</translation>
     </message>
     <message>
         <source>Projector card on the audience's screen</source>
         <comment>before.card</comment>
-        <translation type="unfinished"></translation>
+        <translation>Projektorkarte auf dem Bildschirm des Publikums</translation>
     </message>
     <message>
         <source>Props</source>
         <comment>before.props</comment>
-        <translation type="unfinished"></translation>
+        <translation>Requisiten</translation>
     </message>
     <message>
         <source>Samples</source>
         <comment>before.samples</comment>
-        <translation type="unfinished"></translation>
+        <translation>Proben</translation>
     </message>
     <message>
         <source>Eyewear</source>
         <comment>before.eyewear</comment>
-        <translation type="unfinished"></translation>
+        <translation>Schutzbrillen</translation>
     </message>
     <message>
         <source>Helpers</source>
         <comment>before.helpers</comment>
-        <translation type="unfinished"></translation>
+        <translation>Hilfen aus dem Publikum</translation>
     </message>
     <message>
         <source>Cautions</source>
         <comment>before.cautions</comment>
-        <translation type="unfinished"></translation>
+        <translation>Vorsicht</translation>
     </message>
     <message>
         <source>The venue's rules</source>
         <comment>venue.title</comment>
-        <translation type="unfinished"></translation>
+        <translation>Regeln des Hauses</translation>
     </message>
     <message>
         <source>A review holds for (days)</source>
         <comment>venue.days</comment>
-        <translation type="unfinished"></translation>
+        <translation>Eine Prüfung gilt (Tage)</translation>
     </message>
     <message>
         <source>As your assessment says; without it no review counts.</source>
         <comment>venue.days.ask</comment>
-        <translation type="unfinished"></translation>
+        <translation>Wie Ihre Gefährdungsbeurteilung sagt; ohne Angabe gilt keine Prüfung.</translation>
     </message>
     <message>
         <source>Write whole days, 1 to 3660</source>
         <comment>venue.days.wrong</comment>
-        <translation type="unfinished"></translation>
+        <translation>Ganze Tage schreiben, 1 bis 3660</translation>
     </message>
     <message>
         <source>Role that has reviewed what stands above today, no name</source>
         <comment>venue.role</comment>
-        <translation type="unfinished"></translation>
+        <translation>Rolle, die das Obige heute geprüft hat, kein Name</translation>
     </message>
     <message>
         <source>Reviewed today</source>
         <comment>venue.reviewed</comment>
-        <translation type="unfinished"></translation>
+        <translation>Heute geprüft</translation>
     </message>
     <message>
         <source>No rule has a value yet: write them first</source>
         <comment>venue.nothing</comment>
-        <translation type="unfinished"></translation>
+        <translation>Noch hat keine Regel einen Wert: zuerst eintragen</translation>
     </message>
     <message>
         <source>Turnaround begins</source>
         <comment>between.start</comment>
-        <translation type="unfinished"></translation>
+        <translation>Umbau beginnt</translation>
     </message>
     <message>
         <source>Turnaround: {time}</source>
         <comment>between.clock</comment>
-        <translation type="unfinished"></translation>
+        <translation>Umbau: {time}</translation>
     </message>
     <message>
         <source>Put back</source>
         <comment>between.reset</comment>
-        <translation type="unfinished"></translation>
+        <translation>Zurückstellen</translation>
     </message>
     <message>
         <source>Glass counted out and in</source>
         <comment>between.pieces</comment>
-        <translation type="unfinished"></translation>
+        <translation>Glas, hinaus- und hereingezählt</translation>
     </message>
     <message>
         <source>Batch</source>
         <comment>between.batch</comment>
-        <translation type="unfinished"></translation>
+        <translation>Charge</translation>
     </message>
     <message>
         <source>Pieces</source>
         <comment>between.number</comment>
-        <translation type="unfinished"></translation>
+        <translation>Stücke</translation>
     </message>
     <message>
         <source>Out</source>
         <comment>between.out</comment>
-        <translation type="unfinished"></translation>
+        <translation>Hinaus</translation>
     </message>
     <message>
         <source>Back</source>
         <comment>between.back</comment>
-        <translation type="unfinished"></translation>
+        <translation>Zurück</translation>
     </message>
     <message>
         <source>Broken</source>
         <comment>between.broken</comment>
-        <translation type="unfinished"></translation>
+        <translation>Zerbrochen</translation>
     </message>
     <message>
         <source>New</source>
         <comment>between.delivered</comment>
-        <translation type="unfinished"></translation>
+        <translation>Neu</translation>
     </message>
     <message>
         <source>{batch}: {number} in stock</source>
         <comment>between.stock</comment>
-        <translation type="unfinished"></translation>
+        <translation>{batch}: {number} auf Lager</translation>
     </message>
     <message>
         <source>Nothing was counted out for this show.</source>
         <comment>between.none</comment>
-        <translation type="unfinished"></translation>
+        <translation>Für diese Vorführung wurde nichts hinausgezählt.</translation>
     </message>
     <message>
         <source>No batch is known yet: write one below.</source>
         <comment>between.no_batch</comment>
-        <translation type="unfinished"></translation>
+        <translation>Noch ist keine Charge bekannt: unten eine eintragen.</translation>
     </message>
     <message>
         <source>New batch: name; kind; glass; thickness in mm</source>
         <comment>between.new_batch</comment>
-        <translation type="unfinished"></translation>
+        <translation>Neue Charge: Name; Art; Glas; Dicke in mm</translation>
     </message>
     <message>
         <source>Write name; kind; glass; thickness in mm – such as A1; bottles; soda-lime; 3</source>
         <comment>between.batch_form</comment>
-        <translation type="unfinished"></translation>
+        <translation>Name; Art; Glas; Dicke in mm schreiben – etwa A1; Flaschen; Kalknatron; 3</translation>
     </message>
     <message>
         <source>Hot piece</source>
         <comment>between.hot.title</comment>
-        <translation type="unfinished"></translation>
+        <translation>Heißes Stück</translation>
     </message>
     <message>
         <source>Put down hot now</source>
         <comment>between.hot</comment>
-        <translation type="unfinished"></translation>
+        <translation>Jetzt heiß abgelegt</translation>
     </message>
     <message>
         <source>For the journal</source>
         <comment>after.title</comment>
-        <translation type="unfinished"></translation>
+        <translation>Für das Tagebuch</translation>
     </message>
     <message>
         <source>People in the audience</source>
         <comment>after.heads</comment>
-        <translation type="unfinished"></translation>
+        <translation>Menschen im Publikum</translation>
     </message>
     <message>
         <source>Write down</source>
         <comment>after.count</comment>
-        <translation type="unfinished"></translation>
+        <translation>Eintragen</translation>
     </message>
     <message>
         <source>An odd question, in one line</source>
         <comment>after.question</comment>
-        <translation type="unfinished"></translation>
+        <translation>Eine ungewöhnliche Frage, in einer Zeile</translation>
     </message>
     <message>
         <source>A near miss: what, and where</source>
         <comment>after.miss</comment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Beinahe-Unfall: was und wo</translation>
     </message>
     <message>
         <source>What broke</source>
         <comment>after.breakage</comment>
-        <translation type="unfinished"></translation>
+        <translation>Was zerbrach</translation>
     </message>
     <message>
         <source>It was meant to break</source>
         <comment>after.meant</comment>
-        <translation type="unfinished"></translation>
+        <translation>Es sollte brechen</translation>
     </message>
     <message>
         <source>Kind of note</source>
         <comment>after.kind</comment>
-        <translation type="unfinished"></translation>
+        <translation>Art der Notiz</translation>
     </message>
     <message>
         <source>A note</source>
         <comment>after.note</comment>
-        <translation type="unfinished"></translation>
+        <translation>Eine Notiz</translation>
     </message>
     <message>
         <source>Take</source>
         <comment>after.take</comment>
-        <translation type="unfinished"></translation>
+        <translation>Übernehmen</translation>
     </message>
     <message>
         <source>End this show</source>
         <comment>after.end</comment>
-        <translation type="unfinished"></translation>
+        <translation>Diese Vorführung beenden</translation>
     </message>
     <message>
         <source>Save handover page</source>
         <comment>after.handover</comment>
-        <translation type="unfinished"></translation>
+        <translation>Übergabeblatt sichern</translation>
     </message>
     <message>
         <source>{kind}: {text}</source>
         <comment>after.taken</comment>
-        <translation type="unfinished"></translation>
+        <translation>{kind}: {text}</translation>
     </message>
     <message>
         <source>The audience's screen</source>
         <comment>screens.title</comment>
-        <translation type="unfinished"></translation>
+        <translation>Der Bildschirm des Publikums</translation>
     </message>
     <message>
         <source>Change the two windows' screens</source>
         <comment>screens.swap</comment>
-        <translation type="unfinished"></translation>
+        <translation>Bildschirme der beiden Fenster tauschen</translation>
     </message>
     <message>
         <source>How both windows look</source>
         <comment>screens.look</comment>
-        <translation type="unfinished"></translation>
+        <translation>Aussehen beider Fenster</translation>
     </message>
     <message>
         <source>Calm: soften bright stripes and sudden changes</source>
         <comment>screens.calm</comment>
-        <translation type="unfinished"></translation>
+        <translation>Ruhig: helle Streifen und plötzliche Wechsel dämpfen</translation>
     </message>
     <message>
         <source>For people who react to stripes and flashes. The stage says when a picture is softened.</source>
         <comment>screens.calm.help</comment>
-        <translation type="unfinished"></translation>
+        <translation>Für Menschen, die auf Streifen und Blitze reagieren. Die Bühne sagt, wenn ein Bild gedämpft ist.</translation>
     </message>
     <message>
         <source>No fading from one picture to the next</source>
         <comment>screens.still</comment>
-        <translation type="unfinished"></translation>
+        <translation>Kein Überblenden von Bild zu Bild</translation>
     </message>
     <message>
         <source>High contrast</source>
         <comment>screens.high_contrast</comment>
-        <translation type="unfinished"></translation>
+        <translation>Hoher Kontrast</translation>
     </message>
     <message>
         <source>Size of all words</source>
         <comment>screens.scale</comment>
-        <translation type="unfinished"></translation>
+        <translation>Größe aller Wörter</translation>
     </message>
     <message>
         <source>{times} ×</source>
         <comment>screens.times</comment>
-        <translation type="unfinished"></translation>
+        <translation>{times} ×</translation>
     </message>
     <message>
         <source>Second language of the captions</source>
         <comment>screens.second</comment>
-        <translation type="unfinished"></translation>
+        <translation>Zweite Sprache der Untertitel</translation>
     </message>
     <message>
         <source>none</source>
         <comment>screens.no_second</comment>
-        <translation type="unfinished"></translation>
+        <translation>keine</translation>
     </message>
     <message>
         <source>Screens</source>
         <comment>page.screens</comment>
-        <translation type="unfinished"></translation>
+        <translation>Bildschirme</translation>
     </message>
     <message>
         <source>Fit into the time left</source>
         <comment>steps.fit</comment>
-        <translation type="unfinished"></translation>
+        <translation>In die übrige Zeit einpassen</translation>
     </message>
     <message>
         <source>Take every step in again</source>
         <comment>steps.whole</comment>
-        <translation type="unfinished"></translation>
+        <translation>Alle Schritte wieder aufnehmen</translation>
     </message>
     <message>
         <source>Save this state as a step</source>
         <comment>steps.save</comment>
-        <translation type="unfinished"></translation>
+        <translation>Diesen Zustand als Schritt sichern</translation>
     </message>
     <message>
         <source>{title} took {took} of {planned}</source>
         <comment>steps.pace</comment>
-        <translation type="unfinished"></translation>
+        <translation>{title} brauchte {took} von {planned}</translation>
     </message>
     <message>
         <source>Rehearsed so far: {paces}. To fit the slot, leave out: {dropped}</source>
         <comment>steps.rehearsed</comment>
-        <translation type="unfinished"></translation>
+        <translation>Bisher geprobt: {paces}. Damit es passt, auslassen: {dropped}</translation>
     </message>
     <message>
         <source>Which show?</source>
         <comment>choose.title</comment>
-        <translation type="unfinished"></translation>
+        <translation>Welche Vorführung?</translation>
     </message>
     <message>
         <source>{minutes} min · {steps} steps · {hazards}</source>
         <comment>choose.sheet</comment>
-        <translation type="unfinished"></translation>
+        <translation>{minutes} min · {steps} Schritte · {hazards}</translation>
     </message>
     <message>
         <source>no flame, no breakage</source>
         <comment>choose.no_hazard</comment>
-        <translation type="unfinished"></translation>
+        <translation>keine Flamme, kein Bruch</translation>
     </message>
     <message>
         <source>Scenes without a sheet</source>
         <comment>choose.free</comment>
-        <translation type="unfinished"></translation>
+        <translation>Szenen ohne Ablauf</translation>
     </message>
     <message>
         <source>Every scene to choose from, no clock, no notes.</source>
         <comment>choose.free.help</comment>
-        <translation type="unfinished"></translation>
+        <translation>Jede Szene wählbar, keine Uhr, keine Notizen.</translation>
     </message>
     <message>
         <source>Go on: {title}</source>
         <comment>choose.go_on</comment>
-        <translation type="unfinished"></translation>
+        <translation>Weitermachen: {title}</translation>
     </message>
     <message>
         <source>{sheet} was interrupted; {spent} of it are over.</source>
         <comment>choose.go_on.help</comment>
-        <translation type="unfinished"></translation>
+        <translation>{sheet} wurde unterbrochen; {spent} davon sind vorbei.</translation>
     </message>
     <message>
         <source>Open another sheet …</source>
         <comment>choose.other</comment>
-        <translation type="unfinished"></translation>
+        <translation>Anderen Ablauf öffnen …</translation>
     </message>
     <message>
         <source>A show is running: close the window again within {seconds} s to leave it. It can be gone on with.</source>
         <comment>close.again</comment>
-        <translation type="unfinished"></translation>
+        <translation>Eine Vorführung läuft: Das Fenster innerhalb von {seconds} s noch einmal schließen, um sie zu verlassen. Sie lässt sich fortsetzen.</translation>
     </message>
     <message>
         <source>Nothing can be saved: the data folder cannot be written. The show goes on.</source>
         <comment>keeping.none</comment>
-        <translation type="unfinished"></translation>
+        <translation>Nichts lässt sich sichern: Der Datenordner ist nicht beschreibbar. Die Vorführung geht weiter.</translation>
     </message>
     <message>
         <source>There is no sheet to save a step in</source>
         <comment>step.no_sheet</comment>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt keinen Ablauf, in dem ein Schritt zu sichern wäre</translation>
     </message>
     <message>
         <source>Saved as the last step of {sheet}; its words are still to be written</source>
         <comment>step.saved</comment>
-        <translation type="unfinished"></translation>
+        <translation>Als letzter Schritt von {sheet} gesichert; seine Worte sind noch zu schreiben</translation>
     </message>
     <message>
         <source>The sheet has a mistake and stays as it was: {problem}</source>
         <comment>sheet.broken</comment>
-        <translation type="unfinished"></translation>
+        <translation>Der Ablauf hat einen Fehler und bleibt, wie er war: {problem}</translation>
     </message>
     <message>
         <source>The sheet was saved and has been read again.</source>
         <comment>sheet.reloaded</comment>
-        <translation type="unfinished"></translation>
+        <translation>Der Ablauf wurde gesichert und neu gelesen.</translation>
     </message>
     <message>
         <source>written to the disk</source>
         <comment>journal.disk</comment>
-        <translation type="unfinished"></translation>
+        <translation>auf die Platte geschrieben</translation>
     </message>
     <message>
         <source>kept in memory alone: the disk cannot be written</source>
         <comment>journal.memory</comment>
-        <translation type="unfinished"></translation>
+        <translation>nur im Speicher gehalten: Die Platte ist nicht beschreibbar</translation>
     </message>
     <message>
         <source>Show {show} of the journal, {place}. Roles only, no names.</source>
         <comment>journal.line</comment>
-        <translation type="unfinished"></translation>
+        <translation>Vorführung {show} des Tagebuchs, {place}. Nur Rollen, keine Namen.</translation>
     </message>
     <message>
         <source>No show has begun yet: there is nothing to write it to</source>
         <comment>journal.no_show</comment>
-        <translation type="unfinished"></translation>
+        <translation>Noch hat keine Vorführung begonnen, zu der es gehören könnte</translation>
     </message>
     <message>
         <source>The piece on the stage is not hot, or this scene cannot say</source>
         <comment>between.hot.none</comment>
-        <translation type="unfinished"></translation>
+        <translation>Das Stück auf der Bühne ist nicht heiß, oder diese Szene weiß es nicht</translation>
     </message>
     <message>
         <source>How it was left</source>
         <comment>note.state</comment>
-        <translation type="unfinished"></translation>
+        <translation>Wie es hinterlassen wurde</translation>
     </message>
     <message>
         <source>Fault</source>
         <comment>note.fault</comment>
-        <translation type="unfinished"></translation>
+        <translation>Störung</translation>
     </message>
     <message>
         <source>To order</source>
         <comment>note.order</comment>
-        <translation type="unfinished"></translation>
+        <translation>Zu bestellen</translation>
     </message>
     <message>
         <source>Note</source>
         <comment>note.note</comment>
-        <translation type="unfinished"></translation>
+        <translation>Notiz</translation>
     </message>
     <message>
         <source>One moment: what was shown is being put back.</source>
         <comment>return.wait</comment>
-        <translation type="unfinished"></translation>
+        <translation>Einen Moment: Was gezeigt wurde, wird zurückgeholt.</translation>
     </message>
     <message>
         <source>{file} could not be read and is left out.</source>
         <comment>autosave.broken</comment>
-        <translation type="unfinished"></translation>
+        <translation>{file} war nicht lesbar und wird ausgelassen.</translation>
     </message>
     <message>
         <source>The show goes on, but cannot save itself: {problem}</source>
         <comment>autosave.unsaved</comment>
-        <translation type="unfinished"></translation>
+        <translation>Die Vorführung geht weiter, kann sich aber nicht sichern: {problem}</translation>
     </message>
     <message>
         <source>Lehrlight is open already: this window does not save its show.</source>
         <comment>autosave.second</comment>
-        <translation type="unfinished"></translation>
+        <translation>Lehrlight ist schon offen: Dieses Fenster sichert seine Vorführung nicht.</translation>
     </message>
     <message>
         <source>Page Down</source>
         <comment>key.page_down</comment>
-        <translation type="unfinished"></translation>
+        <translation>Bild ab</translation>
     </message>
     <message>
         <source>Page Up</source>
         <comment>key.page_up</comment>
-        <translation type="unfinished"></translation>
+        <translation>Bild auf</translation>
     </message>
     <message>
         <source>Left arrow</source>
         <comment>key.left</comment>
-        <translation type="unfinished"></translation>
+        <translation>Pfeil links</translation>
     </message>
     <message>
         <source>Right arrow</source>
         <comment>key.right</comment>
-        <translation type="unfinished"></translation>
+        <translation>Pfeil rechts</translation>
     </message>
     <message>
         <source>Up arrow</source>
         <comment>key.up</comment>
-        <translation type="unfinished"></translation>
+        <translation>Pfeil auf</translation>
     </message>
     <message>
         <source>Down arrow</source>
         <comment>key.down</comment>
-        <translation type="unfinished"></translation>
+        <translation>Pfeil ab</translation>
     </message>
     <message>
         <source>Full stop (.)</source>
         <comment>key.stop</comment>
-        <translation type="unfinished"></translation>
+        <translation>Punkt (.)</translation>
     </message>
     <message>
         <source>Comma (,)</source>
         <comment>key.comma</comment>
-        <translation type="unfinished"></translation>
+        <translation>Komma (,)</translation>
     </message>
     <message>
         <source>Space</source>
         <comment>key.space</comment>
-        <translation type="unfinished"></translation>
+        <translation>Leertaste</translation>
     </message>
     <message>
         <source>{first} to {last}</source>
         <comment>key.range</comment>
-        <translation type="unfinished"></translation>
+        <translation>{first} bis {last}</translation>
     </message>
     <message>
         <source>Next</source>
         <comment>act.next</comment>
-        <translation type="unfinished"></translation>
+        <translation>Weiter</translation>
     </message>
     <message>
         <source>Back</source>
         <comment>act.back</comment>
-        <translation type="unfinished"></translation>
+        <translation>Zurück</translation>
     </message>
     <message>
         <source>Blank</source>
         <comment>act.blank</comment>
-        <translation type="unfinished"></translation>
+        <translation>Dunkel</translation>
     </message>
     <message>
         <source>Strip of actions</source>
         <comment>act.strip</comment>
-        <translation type="unfinished"></translation>
+        <translation>Leiste der Aktionen</translation>
     </message>
     <message>
         <source>Back to this step's state</source>
         <comment>act.return</comment>
-        <translation type="unfinished"></translation>
+        <translation>Zurück zum Zustand dieses Schritts</translation>
     </message>
     <message>
         <source>Freeze the picture</source>
         <comment>act.freeze</comment>
-        <translation type="unfinished"></translation>
+        <translation>Standbild</translation>
     </message>
     <message>
         <source>Catch-up line</source>
         <comment>act.catch_up</comment>
-        <translation type="unfinished"></translation>
+        <translation>Satz zum Aufholen</translation>
     </message>
     <message>
         <source>It went differently</source>
         <comment>act.contingency</comment>
-        <translation type="unfinished"></translation>
+        <translation>Es kam anders</translation>
     </message>
     <message>
         <source>Captions</source>
         <comment>act.captions</comment>
-        <translation type="unfinished"></translation>
+        <translation>Untertitel</translation>
     </message>
     <message>
         <source>Jump to a step</source>
         <comment>act.jump</comment>
-        <translation type="unfinished"></translation>
+        <translation>Zu einem Schritt springen</translation>
     </message>
     <message>
         <source>Emergency card</source>
         <comment>act.emergency</comment>
-        <translation type="unfinished"></translation>
+        <translation>Notfallkarte</translation>
     </message>
     <message>
         <source>A hand for answer {number}</source>
         <comment>act.count</comment>
-        <translation type="unfinished"></translation>
+        <translation>Eine Hand für Antwort {number}</translation>
     </message>
     <message>
         <source>A hand less for answer {number}</source>
         <comment>act.less</comment>
-        <translation type="unfinished"></translation>
+        <translation>Eine Hand weniger für Antwort {number}</translation>
     </message>
     <message>
         <source>Play or pause</source>
         <comment>act.play</comment>
-        <translation type="unfinished"></translation>
+        <translation>Abspielen oder Pause</translation>
     </message>
     <message>
         <source>One instant back</source>
         <comment>act.step_back</comment>
-        <translation type="unfinished"></translation>
+        <translation>Einen Augenblick zurück</translation>
     </message>
     <message>
         <source>One instant on</source>
         <comment>act.step_on</comment>
-        <translation type="unfinished"></translation>
+        <translation>Einen Augenblick weiter</translation>
     </message>
     <message>
         <source>Faster</source>
         <comment>act.faster</comment>
-        <translation type="unfinished"></translation>
+        <translation>Schneller</translation>
     </message>
     <message>
         <source>Slower</source>
         <comment>act.slower</comment>
-        <translation type="unfinished"></translation>
+        <translation>Langsamer</translation>
     </message>
     <message>
         <source>Restart the scene</source>
         <comment>act.reset</comment>
-        <translation type="unfinished"></translation>
+        <translation>Szene neu beginnen</translation>
     </message>
     <message>
         <source>Hold this picture</source>
         <comment>act.hold</comment>
-        <translation type="unfinished"></translation>
+        <translation>Dieses Bild festhalten</translation>
     </message>
     <message>
         <source>Slow replay of the break</source>
         <comment>act.replay</comment>
-        <translation type="unfinished"></translation>
+        <translation>Zeitlupe des Bruchs</translation>
     </message>
     <message>
         <source>First button of the scene</source>
         <comment>act.first_button</comment>
-        <translation type="unfinished"></translation>
+        <translation>Erster Knopf der Szene</translation>
     </message>
     <message>
         <source>Button {number} of the scene</source>
         <comment>act.button</comment>
-        <translation type="unfinished"></translation>
+        <translation>Knopf {number} der Szene</translation>
     </message>
     <message>
         <source>What the section shows</source>
         <comment>act.section</comment>
-        <translation type="unfinished"></translation>
+        <translation>Was der Schnitt zeigt</translation>
     </message>
     <message>
         <source>Brighten a faint picture</source>
         <comment>act.brighten</comment>
-        <translation type="unfinished"></translation>
+        <translation>Schwaches Bild aufhellen</translation>
     </message>
     <message>
         <source>Turn the polarizers back</source>
         <comment>act.turn_back</comment>
-        <translation type="unfinished"></translation>
+        <translation>Polarisatoren zurückdrehen</translation>
     </message>
     <message>
         <source>Turn the polarizers on</source>
         <comment>act.turn_on</comment>
-        <translation type="unfinished"></translation>
+        <translation>Polarisatoren weiterdrehen</translation>
     </message>
     <message>
         <source>Crossed or parallel</source>
         <comment>act.cross</comment>
-        <translation type="unfinished"></translation>
+        <translation>Gekreuzt oder parallel</translation>
     </message>
     <message>
         <source>Quarter-wave plates</source>
         <comment>act.quarter</comment>
-        <translation type="unfinished"></translation>
+        <translation>Viertelwellenplatten</translation>
     </message>
     <message>
         <source>Tint plate</source>
         <comment>act.tint</comment>
-        <translation type="unfinished"></translation>
+        <translation>Lambda-Platte</translation>
     </message>
     <message>
         <source>Favourite {number}</source>
         <comment>act.favourite</comment>
-        <translation type="unfinished"></translation>
+        <translation>Favorit {number}</translation>
     </message>
     <message>
         <source>Keep as favourite {number}</source>
         <comment>act.store</comment>
-        <translation type="unfinished"></translation>
+        <translation>Als Favorit {number} behalten</translation>
     </message>
     <message>
         <source>Save the picture</source>
         <comment>act.save</comment>
-        <translation type="unfinished"></translation>
+        <translation>Bild sichern</translation>
     </message>
     <message>
         <source>Show the keys</source>
         <comment>act.keys</comment>
-        <translation type="unfinished"></translation>
+        <translation>Tasten zeigen</translation>
     </message>
     <message>
         <source>Hide or show the controls</source>
         <comment>act.controls</comment>
-        <translation type="unfinished"></translation>
+        <translation>Bedienung aus- oder einblenden</translation>
     </message>
     <message>
         <source>Full screen</source>
         <comment>act.full_screen</comment>
-        <translation type="unfinished"></translation>
+        <translation>Vollbild</translation>
     </message>
     <message>
         <source>Actions</source>
         <comment>actions.title</comment>
-        <translation type="unfinished"></translation>
+        <translation>Aktionen</translation>
     </message>
     <message>
         <source>Close this strip</source>
         <comment>actions.close</comment>
-        <translation type="unfinished"></translation>
+        <translation>Diese Leiste schließen</translation>
     </message>
     <message>
         <source>Next and Back walk, Blank confirms ({next}, {back}, {blank}).</source>
         <comment>actions.walk</comment>
-        <translation type="unfinished"></translation>
+        <translation>Weiter und Zurück wandern, Dunkel bestätigt ({next}, {back}, {blank}).</translation>
     </message>
     <message>
         <source>Closes by itself {seconds} s after the last press.</source>
         <comment>actions.alone</comment>
-        <translation type="unfinished"></translation>
+        <translation>Schließt sich {seconds} s nach dem letzten Druck von selbst.</translation>
     </message>
     <message>
         <source>{label}, {place} of {count}</source>
         <comment>actions.here</comment>
-        <translation type="unfinished"></translation>
+        <translation>{label}, {place} von {count}</translation>
     </message>
     <message>
         <source>Keys</source>
         <comment>teach.title</comment>
-        <translation type="unfinished"></translation>
+        <translation>Tasten</translation>
     </message>
     <message>
         <source>Choose Teach, then press the button of the remote or the key.</source>
         <comment>teach.help</comment>
-        <translation type="unfinished"></translation>
+        <translation>Anlernen wählen, dann den Knopf der Fernbedienung oder die Taste drücken.</translation>
     </message>
     <message>
         <source>Presentation remote</source>
         <comment>teach.remote</comment>
-        <translation type="unfinished"></translation>
+        <translation>Präsentations-Fernbedienung</translation>
     </message>
     <message>
         <source>The show</source>
         <comment>teach.show</comment>
-        <translation type="unfinished"></translation>
+        <translation>Die Vorführung</translation>
     </message>
     <message>
         <source>While a question is open</source>
         <comment>teach.question</comment>
-        <translation type="unfinished"></translation>
+        <translation>Während eine Frage offen ist</translation>
     </message>
     <message>
         <source>The scene</source>
         <comment>teach.scene</comment>
-        <translation type="unfinished"></translation>
+        <translation>Die Szene</translation>
     </message>
     <message>
         <source>Light and view</source>
         <comment>teach.view</comment>
-        <translation type="unfinished"></translation>
+        <translation>Licht und Ansicht</translation>
     </message>
     <message>
         <source>Favourites</source>
         <comment>teach.favourites</comment>
-        <translation type="unfinished"></translation>
+        <translation>Favoriten</translation>
     </message>
     <message>
         <source>The window</source>
         <comment>teach.window</comment>
-        <translation type="unfinished"></translation>
+        <translation>Das Fenster</translation>
     </message>
     <message>
         <source>no key</source>
         <comment>teach.none</comment>
-        <translation type="unfinished"></translation>
+        <translation>keine Taste</translation>
     </message>
     <message>
         <source>Teach</source>
         <comment>teach.teach</comment>
-        <translation type="unfinished"></translation>
+        <translation>Anlernen</translation>
     </message>
     <message>
         <source>Teach one more key for: {label}</source>
         <comment>teach.teach.help</comment>
-        <translation type="unfinished"></translation>
+        <translation>Eine weitere Taste anlernen für: {label}</translation>
     </message>
     <message>
         <source>Take its keys from: {label}</source>
         <comment>teach.clear</comment>
-        <translation type="unfinished"></translation>
+        <translation>Tasten wegnehmen von: {label}</translation>
     </message>
     <message>
         <source>Press the button for “{label}” now.</source>
         <comment>teach.press</comment>
-        <translation type="unfinished"></translation>
+        <translation>Jetzt den Knopf für „{label}“ drücken.</translation>
     </message>
     <message>
         <source>Cancel</source>
         <comment>teach.cancel</comment>
-        <translation type="unfinished"></translation>
+        <translation>Abbrechen</translation>
     </message>
     <message>
         <source>Nothing was changed.</source>
         <comment>teach.cancelled</comment>
-        <translation type="unfinished"></translation>
+        <translation>Nichts wurde geändert.</translation>
     </message>
     <message>
         <source>{key} belongs to {others}. Take it for “{label}”?</source>
         <comment>teach.clash</comment>
-        <translation type="unfinished"></translation>
+        <translation>{key} gehört zu {others}. Für „{label}“ nehmen?</translation>
     </message>
     <message>
         <source>Take it</source>
         <comment>teach.take</comment>
-        <translation type="unfinished"></translation>
+        <translation>Nehmen</translation>
     </message>
     <message>
         <source>Leave it</source>
         <comment>teach.keep</comment>
-        <translation type="unfinished"></translation>
+        <translation>Lassen</translation>
     </message>
     <message>
         <source>{key} is now “{label}”.</source>
         <comment>teach.done</comment>
-        <translation type="unfinished"></translation>
+        <translation>{key} ist jetzt „{label}“.</translation>
     </message>
     <message>
         <source>{key} is now “{label}”, no longer {others}.</source>
         <comment>teach.moved</comment>
-        <translation type="unfinished"></translation>
+        <translation>{key} ist jetzt „{label}“, nicht mehr {others}.</translation>
     </message>
     <message>
         <source>“{label}” has no key now.</source>
         <comment>teach.cleared</comment>
-        <translation type="unfinished"></translation>
+        <translation>„{label}“ hat jetzt keine Taste.</translation>
     </message>
     <message>
         <source>All keys are as at first.</source>
         <comment>teach.defaults</comment>
-        <translation type="unfinished"></translation>
+        <translation>Alle Tasten sind wie am Anfang.</translation>
     </message>
     <message>
         <source>Letters, digits, signs as keys</source>
         <comment>teach.characters</comment>
-        <translation type="unfinished"></translation>
+        <translation>Buchstaben, Ziffern und Zeichen als Tasten</translation>
     </message>
     <message>
         <source>Off: a letter does nothing by itself, for people who speak to their computer or hit keys by chance. A sign that the remote sends still works.</source>
         <comment>teach.characters.help</comment>
-        <translation type="unfinished"></translation>
+        <translation>Aus: Ein Buchstabe allein tut nichts, für Menschen, die mit ihrem Rechner sprechen oder Tasten zufällig treffen. Ein Zeichen der Fernbedienung wirkt weiter.</translation>
     </message>
     <message>
         <source>The taught keys cannot be read, so all keys are as at first: {problem}</source>
         <comment>teach.broken</comment>
-        <translation type="unfinished"></translation>
+        <translation>Die angelernten Tasten sind nicht lesbar, darum sind alle wie am Anfang: {problem}</translation>
     </message>
     <message>
         <source>Projector card: set brightness until neighbouring steps can be told apart.</source>
         <comment>projector.title</comment>
-        <translation type="unfinished"></translation>
+        <translation>Projektorkarte: Helligkeit stellen, bis sich benachbarte Stufen unterscheiden lassen.</translation>
     </message>
     <message>
         <source>Grey steps of retardation, as the polarizers show them</source>
         <comment>projector.grey</comment>
-        <translation type="unfinished"></translation>
+        <translation>Graustufen des Gangunterschieds, wie die Polarisatoren sie zeigen</translation>
     </message>
     <message>
         <source>The same, brightened {gain} times</source>
         <comment>projector.gain</comment>
-        <translation type="unfinished"></translation>
+        <translation>Dieselben, {gain}-fach aufgehellt</translation>
     </message>
     <message>
         <source>black, white</source>
         <comment>projector.black_white</comment>
-        <translation type="unfinished"></translation>
+        <translation>schwarz, weiß</translation>
     </message>
     <message>
         <source>Focus: lines of 1, 2 and 3 pixels</source>
         <comment>projector.fine</comment>
-        <translation type="unfinished"></translation>
+        <translation>Schärfe: Linien von 1, 2 und 3 Pixeln</translation>
     </message>
     <message>
         <source>Fine print, {px} pixels high: if the first row can read this, the focus is sharp and the picture is not scaled.</source>
         <comment>projector.print</comment>
-        <translation type="unfinished"></translation>
+        <translation>Kleinschrift, {px} Pixel hoch: Kann die erste Reihe das lesen, ist das Bild scharf und nicht skaliert.</translation>
     </message>
     <message>
         <source>Frames at 0, 2.5 and 5 % from the edge: all three must be seen whole</source>
         <comment>projector.edges</comment>
-        <translation type="unfinished"></translation>
+        <translation>Rahmen bei 0, 2,5 und 5 % vom Rand: Alle drei müssen ganz zu sehen sein</translation>
     </message>
     <message>
         <source>{percent} %</source>
         <comment>projector.edge</comment>
-        <translation type="unfinished"></translation>
+        <translation>{percent} %</translation>
     </message>
     <message>
         <source>Letters for the back row, from there each line must be easy to read</source>
         <comment>projector.letters</comment>
-        <translation type="unfinished"></translation>
+        <translation>Buchstaben für die letzte Reihe; von dort muss jede Zeile gut lesbar sein</translation>
     </message>
     <message>
         <source>{arcmin}′, {px} px</source>
         <comment>projector.arcmin</comment>
-        <translation type="unfinished"></translation>
+        <translation>{arcmin}′, {px} px</translation>
     </message>
     <message>
         <source>No room here for {said} and more.</source>
         <comment>projector.too_big</comment>
-        <translation type="unfinished"></translation>
+        <translation>Kein Platz hier für {said} und mehr.</translation>
     </message>
     <message>
         <source>Picture {height} m high, back row at {depth} m</source>
         <comment>projector.hall</comment>
-        <translation type="unfinished"></translation>
+        <translation>Bild {height} m hoch, letzte Reihe in {depth} m</translation>
     </message>
     <message>
         <source>Picture's height or hall's depth not given: no letter sizes.</source>
         <comment>projector.unknown</comment>
-        <translation type="unfinished"></translation>
+        <translation>Bildhöhe oder Saaltiefe nicht angegeben: keine Buchstabengrößen.</translation>
     </message>
     <message>
         <source>Calm picture</source>
         <comment>calm</comment>
-        <translation type="unfinished"></translation>
+        <translation>Ruhiges Bild</translation>
     </message>
     <message>
         <source>Dims bright stripes and lets nothing come up suddenly, below published limits</source>
         <comment>calm.help</comment>
-        <translation type="unfinished"></translation>
+        <translation>Dämpft helle Streifen und lässt nichts plötzlich auftauchen, unter veröffentlichten Grenzen</translation>
     </message>
     <message>
         <source>Calm picture: changes are slowed</source>
         <comment>calm.on</comment>
-        <translation type="unfinished"></translation>
+        <translation>Ruhiges Bild: Wechsel sind verlangsamt</translation>
     </message>
     <message>
         <source>Calm picture: dimmed to {percent} % because of its stripes</source>
         <comment>calm.dimmed</comment>
-        <translation type="unfinished"></translation>
+        <translation>Ruhiges Bild: wegen seiner Streifen auf {percent} % gedimmt</translation>
     </message>
 </context>
 </TS>

@@ -4489,1792 +4489,1792 @@
     <message>
         <source>Lehrlight</source>
         <comment>app</comment>
-        <translation type="unfinished"></translation>
+        <translation>Lehrlight</translation>
     </message>
     <message>
         <source>See the stress in glass, as it happens.</source>
         <comment>tagline</comment>
-        <translation type="unfinished"></translation>
+        <translation>Vea la tensión en el vidrio mientras nace.</translation>
     </message>
     <message>
         <source>Present</source>
         <comment>present</comment>
-        <translation type="unfinished"></translation>
+        <translation>Presentar</translation>
     </message>
     <message>
         <source>One big live picture for your audience, with your controls beside it.</source>
         <comment>present.help</comment>
-        <translation type="unfinished"></translation>
+        <translation>Una gran imagen en vivo para su público, con sus controles al lado.</translation>
     </message>
     <message>
         <source>Quit</source>
         <comment>quit</comment>
-        <translation type="unfinished"></translation>
+        <translation>Salir</translation>
     </message>
     <message>
         <source>Play</source>
         <comment>play</comment>
-        <translation type="unfinished"></translation>
+        <translation>Reproducir</translation>
     </message>
     <message>
         <source>Pause</source>
         <comment>pause</comment>
-        <translation type="unfinished"></translation>
+        <translation>Pausa</translation>
     </message>
     <message>
         <source>Run or stand still (Space)</source>
         <comment>play.help</comment>
-        <translation type="unfinished"></translation>
+        <translation>Correr o parar (Espacio)</translation>
     </message>
     <message>
         <source>Step back</source>
         <comment>back</comment>
-        <translation type="unfinished"></translation>
+        <translation>Paso atrás</translation>
     </message>
     <message>
         <source>One step earlier (Left arrow)</source>
         <comment>back.help</comment>
-        <translation type="unfinished"></translation>
+        <translation>Un paso antes (flecha izquierda)</translation>
     </message>
     <message>
         <source>Step on</source>
         <comment>forward</comment>
-        <translation type="unfinished"></translation>
+        <translation>Paso adelante</translation>
     </message>
     <message>
         <source>One step later (Right arrow)</source>
         <comment>forward.help</comment>
-        <translation type="unfinished"></translation>
+        <translation>Un paso después (flecha derecha)</translation>
     </message>
     <message>
         <source>Reset</source>
         <comment>reset</comment>
-        <translation type="unfinished"></translation>
+        <translation>Reiniciar</translation>
     </message>
     <message>
         <source>Back to the start of the same run (R)</source>
         <comment>reset.help</comment>
-        <translation type="unfinished"></translation>
+        <translation>Vuelve al inicio del mismo proceso (R)</translation>
     </message>
     <message>
         <source>Brighten a faint picture</source>
         <comment>brighten</comment>
-        <translation type="unfinished"></translation>
+        <translation>Aclarar una imagen tenue</translation>
     </message>
     <message>
         <source>Ten times as bright, and the stage says so (G)</source>
         <comment>brighten.help</comment>
-        <translation type="unfinished"></translation>
+        <translation>Diez veces más clara, y la escena lo dice (G)</translation>
     </message>
     <message>
         <source>Hold picture</source>
         <comment>hold</comment>
-        <translation type="unfinished"></translation>
+        <translation>Guardar imagen</translation>
     </message>
     <message>
         <source>Let go</source>
         <comment>hold.off</comment>
-        <translation type="unfinished"></translation>
+        <translation>Soltar</translation>
     </message>
     <message>
         <source>Keep this picture beside the next run (H)</source>
         <comment>hold.help</comment>
-        <translation type="unfinished"></translation>
+        <translation>Deja esta imagen junto al proceso siguiente (H)</translation>
     </message>
     <message>
         <source>Slow replay</source>
         <comment>replay</comment>
-        <translation type="unfinished"></translation>
+        <translation>Repetición lenta</translation>
     </message>
     <message>
         <source>Show the break again at 1/50 of real speed (B)</source>
         <comment>replay.help</comment>
-        <translation type="unfinished"></translation>
+        <translation>Muestra la rotura a 1/50 de la velocidad real (B)</translation>
     </message>
     <message>
         <source>Save picture</source>
         <comment>save</comment>
-        <translation type="unfinished"></translation>
+        <translation>Guardar como archivo</translation>
     </message>
     <message>
         <source>Save this picture as a PNG file in your Pictures folder (Ctrl+S)</source>
         <comment>save.help</comment>
-        <translation type="unfinished"></translation>
+        <translation>Guarda esta imagen como PNG en la carpeta Imágenes (Ctrl+S)</translation>
     </message>
     <message>
         <source>Saved as {path}</source>
         <comment>saved</comment>
-        <translation type="unfinished"></translation>
+        <translation>Guardado como {path}</translation>
     </message>
     <message>
         <source>Could not save the picture: {problem}</source>
         <comment>unsaved</comment>
-        <translation type="unfinished"></translation>
+        <translation>No se pudo guardar la imagen: {problem}</translation>
     </message>
     <message>
         <source>Time</source>
         <comment>time</comment>
-        <translation type="unfinished"></translation>
+        <translation>Tiempo</translation>
     </message>
     <message>
         <source>Drag to go back to any instant of this run</source>
         <comment>time.help</comment>
-        <translation type="unfinished"></translation>
+        <translation>Arrastre para volver a un instante de este proceso</translation>
     </message>
     <message>
         <source>Speed</source>
         <comment>speed</comment>
-        <translation type="unfinished"></translation>
+        <translation>Velocidad</translation>
     </message>
     <message>
         <source>How fast the model's time runs (Up and Down arrows)</source>
         <comment>speed.help</comment>
-        <translation type="unfinished"></translation>
+        <translation>Cómo de rápido corre el tiempo del modelo (flechas arriba y abajo)</translation>
     </message>
     <message>
         <source>real speed</source>
         <comment>speed.real</comment>
-        <translation type="unfinished"></translation>
+        <translation>velocidad real</translation>
     </message>
     <message>
         <source>1/{part} of real speed</source>
         <comment>speed.slow</comment>
-        <translation type="unfinished"></translation>
+        <translation>1/{part} de la velocidad real</translation>
     </message>
     <message>
         <source>{times} × real speed</source>
         <comment>speed.fast</comment>
-        <translation type="unfinished"></translation>
+        <translation>{times} × velocidad real</translation>
     </message>
     <message>
         <source>{speed}; this machine reaches {real}</source>
         <comment>speed.behind</comment>
-        <translation type="unfinished"></translation>
+        <translation>{speed}; este equipo llega a {real}</translation>
     </message>
     <message>
         <source>Scene</source>
         <comment>scene</comment>
-        <translation type="unfinished"></translation>
+        <translation>Escena</translation>
     </message>
     <message>
         <source>The scene {scene} cannot be shown: {problem}</source>
         <comment>unloaded</comment>
-        <translation type="unfinished"></translation>
+        <translation>La escena {scene} no se puede mostrar: {problem}</translation>
     </message>
     <message>
         <source>Run</source>
         <comment>page.run</comment>
-        <translation type="unfinished"></translation>
+        <translation>Proceso</translation>
     </message>
     <message>
         <source>Piece</source>
         <comment>page.piece</comment>
-        <translation type="unfinished"></translation>
+        <translation>Pieza</translation>
     </message>
     <message>
         <source>View</source>
         <comment>page.light</comment>
-        <translation type="unfinished"></translation>
+        <translation>Vista</translation>
     </message>
     <message>
         <source>Numbers</source>
         <comment>page.numbers</comment>
-        <translation type="unfinished"></translation>
+        <translation>Números</translation>
     </message>
     <message>
         <source>A change here starts the run again.</source>
         <comment>piece.note</comment>
-        <translation type="unfinished"></translation>
+        <translation>Un cambio aquí reinicia el proceso.</translation>
     </message>
     <message>
         <source>Back to the defaults</source>
         <comment>defaults</comment>
-        <translation type="unfinished"></translation>
+        <translation>Volver a los valores iniciales</translation>
     </message>
     <message>
         <source>Turn the polarizers</source>
         <comment>light.turn</comment>
-        <translation type="unfinished"></translation>
+        <translation>Girar los polarizadores</translation>
     </message>
     <message>
         <source>Angle of the pair of polarizers ([ and ])</source>
         <comment>light.turn.help</comment>
-        <translation type="unfinished"></translation>
+        <translation>Ángulo del par de polarizadores ([ y ])</translation>
     </message>
     <message>
         <source>Parallel polarizers (bright field)</source>
         <comment>light.parallel</comment>
-        <translation type="unfinished"></translation>
+        <translation>Polarizadores en paralelo (campo claro)</translation>
     </message>
     <message>
         <source>Off: crossed, so that unstressed glass is dark (X)</source>
         <comment>light.parallel.help</comment>
-        <translation type="unfinished"></translation>
+        <translation>No: cruzados, y el vidrio sin tensión queda oscuro (X)</translation>
     </message>
     <message>
         <source>Quarter-wave plates (no dark crosses)</source>
         <comment>light.quarter</comment>
-        <translation type="unfinished"></translation>
+        <translation>Láminas de cuarto de onda (sin cruces oscuras)</translation>
     </message>
     <message>
         <source>Circular light: the direction of the stress no longer counts (Q)</source>
         <comment>light.quarter.help</comment>
-        <translation type="unfinished"></translation>
+        <translation>Luz circular: la dirección de la tensión ya no cuenta (Q)</translation>
     </message>
     <message>
         <source>Tint plate</source>
         <comment>light.tint</comment>
-        <translation type="unfinished"></translation>
+        <translation>Lámina de onda</translation>
     </message>
     <message>
         <source>Full-wave plate: small stresses show as colours, the sign too (T)</source>
         <comment>light.tint.help</comment>
-        <translation type="unfinished"></translation>
+        <translation>Lámina de onda completa: las tensiones pequeñas se ven como colores, también su signo (T)</translation>
     </message>
     <message>
         <source>Lamp</source>
         <comment>light.lamp</comment>
-        <translation type="unfinished"></translation>
+        <translation>Lámpara</translation>
     </message>
     <message>
         <source>White light or one colour</source>
         <comment>light.lamp.help</comment>
-        <translation type="unfinished"></translation>
+        <translation>Luz blanca o de un solo color</translation>
     </message>
     <message>
         <source>Gain</source>
         <comment>light.gain</comment>
-        <translation type="unfinished"></translation>
+        <translation>Ganancia</translation>
     </message>
     <message>
         <source>Brightens the picture; the stage says so whenever it is not 1</source>
         <comment>light.gain.help</comment>
-        <translation type="unfinished"></translation>
+        <translation>Aclara la imagen; la escena lo dice si no es 1</translation>
     </message>
     <message>
         <source>Section shows</source>
         <comment>section.choice</comment>
-        <translation type="unfinished"></translation>
+        <translation>El corte muestra</translation>
     </message>
     <message>
         <source>What the colours of the section mean (S)</source>
         <comment>section.choice.help</comment>
-        <translation type="unfinished"></translation>
+        <translation>Qué significan los colores del corte (S)</translation>
     </message>
     <message>
         <source>Cut through the wall</source>
         <comment>section.title</comment>
-        <translation type="unfinished"></translation>
+        <translation>Corte de la pared</translation>
     </message>
     <message>
         <source>stress {name}</source>
         <comment>section.stress</comment>
-        <translation type="unfinished"></translation>
+        <translation>tensión {name}</translation>
     </message>
     <message>
         <source>temperature</source>
         <comment>section.heat</comment>
-        <translation type="unfinished"></translation>
+        <translation>temperatura</translation>
     </message>
     <message>
         <source>movement drawn {times} ×, really {really}</source>
         <comment>section.swell</comment>
-        <translation type="unfinished"></translation>
+        <translation>movimiento dibujado {times} ×, en realidad {really}</translation>
     </message>
     <message>
         <source>wall drawn {times} × thicker</source>
         <comment>section.thick</comment>
-        <translation type="unfinished"></translation>
+        <translation>pared dibujada {times} × más gruesa</translation>
     </message>
     <message>
         <source>Chart shows</source>
         <comment>chart.choice</comment>
-        <translation type="unfinished"></translation>
+        <translation>La gráfica muestra</translation>
     </message>
     <message>
         <source>Which of the curves the chart shows</source>
         <comment>chart.choice.help</comment>
-        <translation type="unfinished"></translation>
+        <translation>Qué curva muestra la gráfica</translation>
     </message>
     <message>
         <source>time</source>
         <comment>chart.time</comment>
-        <translation type="unfinished"></translation>
+        <translation>tiempo</translation>
     </message>
     <message>
         <source>pulled</source>
         <comment>tension</comment>
-        <translation type="unfinished"></translation>
+        <translation>tracción</translation>
     </message>
     <message>
         <source>squeezed</source>
         <comment>compression</comment>
-        <translation type="unfinished"></translation>
+        <translation>compresión</translation>
     </message>
     <message>
         <source>water drop</source>
         <comment>mark.drop</comment>
-        <translation type="unfinished"></translation>
+        <translation>gota de agua</translation>
     </message>
     <message>
         <source>flame</source>
         <comment>mark.flame</comment>
-        <translation type="unfinished"></translation>
+        <translation>llama</translation>
     </message>
     <message>
         <source>score</source>
         <comment>mark.score</comment>
-        <translation type="unfinished"></translation>
+        <translation>incisión</translation>
     </message>
     <message>
         <source>hot ring</source>
         <comment>mark.ring</comment>
-        <translation type="unfinished"></translation>
+        <translation>anillo caliente</translation>
     </message>
     <message>
         <source>crack</source>
         <comment>mark.crack</comment>
-        <translation type="unfinished"></translation>
+        <translation>grieta</translation>
     </message>
     <message>
         <source>squeezed</source>
         <comment>mark.squeeze</comment>
-        <translation type="unfinished"></translation>
+        <translation>compresión</translation>
     </message>
     <message>
         <source>pulled</source>
         <comment>mark.pull</comment>
-        <translation type="unfinished"></translation>
+        <translation>tracción</translation>
     </message>
     <message>
         <source>plate adds</source>
         <comment>strip.adds</comment>
-        <translation type="unfinished"></translation>
+        <translation>la lámina suma</translation>
     </message>
     <message>
         <source>plate takes away</source>
         <comment>strip.takes</comment>
-        <translation type="unfinished"></translation>
+        <translation>la lámina resta</translation>
     </message>
     <message>
         <source>brightened {gain} ×</source>
         <comment>gain</comment>
-        <translation type="unfinished"></translation>
+        <translation>aclarado {gain} ×</translation>
     </message>
     <message>
         <source>Held at {time}</source>
         <comment>held</comment>
-        <translation type="unfinished"></translation>
+        <translation>Guardada a los {time}</translation>
     </message>
     <message>
         <source>Now</source>
         <comment>held.now</comment>
-        <translation type="unfinished"></translation>
+        <translation>Ahora</translation>
     </message>
     <message>
         <source>{label}: {then} → {now}</source>
         <comment>held.change</comment>
-        <translation type="unfinished"></translation>
+        <translation>{label}: {then} → {now}</translation>
     </message>
     <message>
         <source>same settings</source>
         <comment>held.same</comment>
-        <translation type="unfinished"></translation>
+        <translation>mismos valores</translation>
     </message>
     <message>
         <source>yes</source>
         <comment>yes</comment>
-        <translation type="unfinished"></translation>
+        <translation>sí</translation>
     </message>
     <message>
         <source>no</source>
         <comment>no</comment>
-        <translation type="unfinished"></translation>
+        <translation>no</translation>
     </message>
     <message>
         <source>–</source>
         <comment>none</comment>
-        <translation type="unfinished"></translation>
+        <translation>–</translation>
     </message>
     <message>
         <source>{percent} %</source>
         <comment>odds</comment>
-        <translation type="unfinished"></translation>
+        <translation>{percent} %</translation>
     </message>
     <message>
         <source>under {percent} %</source>
         <comment>odds.under</comment>
-        <translation type="unfinished"></translation>
+        <translation>menos del {percent} %</translation>
     </message>
     <message>
         <source>over {percent} %</source>
         <comment>odds.over</comment>
-        <translation type="unfinished"></translation>
+        <translation>más del {percent} %</translation>
     </message>
     <message>
         <source>Something went wrong and the scene was reset: {problem}</source>
         <comment>reset.fault</comment>
-        <translation type="unfinished"></translation>
+        <translation>Algo falló y la escena se ha reiniciado: {problem}</translation>
     </message>
     <message>
         <source>Space play · ← → step · ↑ ↓ speed · R reset · H hold · B replay · D first button of the scene · 1 to 9 each of them · S section · G brighten · [ ] turn · X crossed or parallel · Q quarter-wave plates · T tint plate · Ctrl+S save · F1 these keys · F2 controls · F11 full screen</source>
         <comment>keys</comment>
-        <translation type="unfinished"></translation>
+        <translation>Espacio reproducir · ← → paso · ↑ ↓ velocidad · R reiniciar · H guardar imagen · B repetición · D primer botón de la escena · 1 a 9 cada uno de ellos · S corte · G aclarar · [ ] girar · X cruzados o paralelos · Q cuarto de onda · T lámina de onda · Ctrl+S archivo · F1 estas teclas · F2 controles · F11 pantalla completa</translation>
     </message>
     <message>
         <source>Audience</source>
         <comment>audience.title</comment>
-        <translation type="unfinished"></translation>
+        <translation>Público</translation>
     </message>
     <message>
         <source>{sign} Right</source>
         <comment>audience.right</comment>
-        <translation type="unfinished"></translation>
+        <translation>{sign} Correcto</translation>
     </message>
     <message>
         <source>{count} hand</source>
         <comment>audience.hand</comment>
-        <translation type="unfinished"></translation>
+        <translation>{count} mano</translation>
     </message>
     <message>
         <source>{count} hands</source>
         <comment>audience.hands</comment>
-        <translation type="unfinished"></translation>
+        <translation>{count} manos</translation>
     </message>
     <message>
         <source>What happened: {what}</source>
         <comment>audience.happened</comment>
-        <translation type="unfinished"></translation>
+        <translation>Lo que pasó: {what}</translation>
     </message>
     <message>
         <source>The audience sees {name}.</source>
         <comment>audience.two</comment>
-        <translation type="unfinished"></translation>
+        <translation>El público ve {name}.</translation>
     </message>
     <message>
         <source>One screen: the audience sees this window.</source>
         <comment>audience.one</comment>
-        <translation type="unfinished"></translation>
+        <translation>Una pantalla: el público ve esta ventana.</translation>
     </message>
     <message>
         <source>Projector gone: your show goes on here.</source>
         <comment>audience.gone</comment>
-        <translation type="unfinished"></translation>
+        <translation>Proyector desconectado: la función sigue aquí.</translation>
     </message>
     <message>
         <source>The picture does not reach {name}: press Windows+P or look at the cable, then choose the screen again.</source>
         <comment>audience.unplaced</comment>
-        <translation type="unfinished"></translation>
+        <translation>La imagen no llega a {name}: pulse Windows+P o revise el cable y vuelva a elegir la pantalla.</translation>
     </message>
     <message>
         <source>What to say, to hold and to mind</source>
         <comment>show.prompts</comment>
-        <translation type="unfinished"></translation>
+        <translation>Qué decir, sostener y vigilar</translation>
     </message>
     <message>
         <source>In your hand: {what}</source>
         <comment>show.hold</comment>
-        <translation type="unfinished"></translation>
+        <translation>En la mano: {what}</translation>
     </message>
     <message>
         <source>Ask for a helper. Brief: {briefing} Eyewear: {eyewear} Stands: {place} Way out: {exit}</source>
         <comment>show.helper</comment>
-        <translation type="unfinished"></translation>
+        <translation>Pida ayuda. Instrucciones: {briefing} Gafas: {eyewear} Lugar: {place} Salida: {exit}</translation>
     </message>
     <message>
         <source>This is the last step.</source>
         <comment>show.last</comment>
-        <translation type="unfinished"></translation>
+        <translation>Este es el último paso.</translation>
     </message>
     <message>
         <source>Next: {title}</source>
         <comment>show.coming</comment>
-        <translation type="unfinished"></translation>
+        <translation>Después: {title}</translation>
     </message>
     <message>
         <source>Next: {title} – take {hold}</source>
         <comment>show.coming.hold</comment>
-        <translation type="unfinished"></translation>
+        <translation>Después: {title} – tome {hold}</translation>
     </message>
     <message>
         <source>clock</source>
         <comment>show.clock</comment>
-        <translation type="unfinished"></translation>
+        <translation>hora</translation>
     </message>
     <message>
         <source>left in this step</source>
         <comment>show.step_left</comment>
-        <translation type="unfinished"></translation>
+        <translation>queda en este paso</translation>
     </message>
     <message>
         <source>left in all</source>
         <comment>show.all_left</comment>
-        <translation type="unfinished"></translation>
+        <translation>queda en total</translation>
     </message>
     <message>
         <source>late by {time}</source>
         <comment>show.late</comment>
-        <translation type="unfinished"></translation>
+        <translation>{time} de retraso</translation>
     </message>
     <message>
         <source>It is {clock}; left in this step {step}, in all {all}</source>
         <comment>show.clock.spoken</comment>
-        <translation type="unfinished"></translation>
+        <translation>Son las {clock}; quedan {step} en este paso, {all} en total</translation>
     </message>
     <message>
         <source>Steps</source>
         <comment>show.steps</comment>
-        <translation type="unfinished"></translation>
+        <translation>Pasos</translation>
     </message>
     <message>
         <source>{spent} of {planned}</source>
         <comment>show.step.spent</comment>
-        <translation type="unfinished"></translation>
+        <translation>{spent} de {planned}</translation>
     </message>
     <message>
         <source>cut</source>
         <comment>show.step.cut</comment>
-        <translation type="unfinished"></translation>
+        <translation>quitado</translation>
     </message>
     <message>
         <source>must stay</source>
         <comment>priority.1</comment>
-        <translation type="unfinished"></translation>
+        <translation>debe quedar</translation>
     </message>
     <message>
         <source>should stay</source>
         <comment>priority.2</comment>
-        <translation type="unfinished"></translation>
+        <translation>debería quedar</translation>
     </message>
     <message>
         <source>may go</source>
         <comment>priority.3</comment>
-        <translation type="unfinished"></translation>
+        <translation>puede quitarse</translation>
     </message>
     <message>
         <source>One hand more for {answer}</source>
         <comment>hands.more</comment>
-        <translation type="unfinished"></translation>
+        <translation>Una mano más para {answer}</translation>
     </message>
     <message>
         <source>One hand less for {answer}</source>
         <comment>hands.less</comment>
-        <translation type="unfinished"></translation>
+        <translation>Una mano menos para {answer}</translation>
     </message>
     <message>
         <source>The audience sees: {state}</source>
         <comment>mirror</comment>
-        <translation type="unfinished"></translation>
+        <translation>El público ve: {state}</translation>
     </message>
     <message>
         <source>open flame</source>
         <comment>hazard.flame</comment>
-        <translation type="unfinished"></translation>
+        <translation>llama abierta</translation>
     </message>
     <message>
         <source>hot glass</source>
         <comment>hazard.hot-glass</comment>
-        <translation type="unfinished"></translation>
+        <translation>vidrio caliente</translation>
     </message>
     <message>
         <source>breaking glass</source>
         <comment>hazard.breakage</comment>
-        <translation type="unfinished"></translation>
+        <translation>rotura de vidrio</translation>
     </message>
     <message>
         <source>sharp edges</source>
         <comment>hazard.sharp-edges</comment>
-        <translation type="unfinished"></translation>
+        <translation>bordes cortantes</translation>
     </message>
     <message>
         <source>hot water</source>
         <comment>hazard.hot-water</comment>
-        <translation type="unfinished"></translation>
+        <translation>agua caliente</translation>
     </message>
     <message>
         <source>piece with stored energy</source>
         <comment>hazard.stored-energy</comment>
-        <translation type="unfinished"></translation>
+        <translation>pieza con energía almacenada</translation>
     </message>
     <message>
         <source>◀ Back</source>
         <comment>header.back</comment>
-        <translation type="unfinished"></translation>
+        <translation>◀ Atrás</translation>
     </message>
     <message>
         <source>The step or part of a step before (Page up)</source>
         <comment>header.back.help</comment>
-        <translation type="unfinished"></translation>
+        <translation>El paso o la parte anterior (Re Pág)</translation>
     </message>
     <message>
         <source>Next ▶</source>
         <comment>header.next</comment>
-        <translation type="unfinished"></translation>
+        <translation>Siguiente ▶</translation>
     </message>
     <message>
         <source>The next part of this step, then the next step (Page down)</source>
         <comment>header.next.help</comment>
-        <translation type="unfinished"></translation>
+        <translation>La parte siguiente de este paso, luego el paso siguiente (Av Pág)</translation>
     </message>
     <message>
         <source>Blank</source>
         <comment>header.blank</comment>
-        <translation type="unfinished"></translation>
+        <translation>En negro</translation>
     </message>
     <message>
         <source>A dark picture for the audience, and back (B or full stop)</source>
         <comment>header.blank.help</comment>
-        <translation type="unfinished"></translation>
+        <translation>Una imagen oscura para el público, y vuelta (B o punto)</translation>
     </message>
     <message>
         <source>Freeze</source>
         <comment>header.freeze</comment>
-        <translation type="unfinished"></translation>
+        <translation>Congelar</translation>
     </message>
     <message>
         <source>The audience keeps this picture while you change things (Z)</source>
         <comment>header.freeze.help</comment>
-        <translation type="unfinished"></translation>
+        <translation>El público conserva esta imagen mientras usted cambia cosas (Z)</translation>
     </message>
     <message>
         <source>Return</source>
         <comment>header.return</comment>
-        <translation type="unfinished"></translation>
+        <translation>Restaurar</translation>
     </message>
     <message>
         <source>Put back exactly what this step showed before you changed it (F)</source>
         <comment>header.return.help</comment>
-        <translation type="unfinished"></translation>
+        <translation>Vuelve exactamente a lo que mostraba este paso antes de sus cambios (F)</translation>
     </message>
     <message>
         <source>More</source>
         <comment>header.strip</comment>
-        <translation type="unfinished"></translation>
+        <translation>Más</translation>
     </message>
     <message>
         <source>Strip of actions (F5 or Esc)</source>
         <comment>header.strip.help</comment>
-        <translation type="unfinished"></translation>
+        <translation>Barra de acciones (F5 o Esc)</translation>
     </message>
     <message>
         <source>Notes</source>
         <comment>header.notes</comment>
-        <translation type="unfinished"></translation>
+        <translation>Notas</translation>
     </message>
     <message>
         <source>Page</source>
         <comment>header.page</comment>
-        <translation type="unfinished"></translation>
+        <translation>Página</translation>
     </message>
     <message>
         <source>Show</source>
         <comment>page.show</comment>
-        <translation type="unfinished"></translation>
+        <translation>Función</translation>
     </message>
     <message>
         <source>Steps</source>
         <comment>page.steps</comment>
-        <translation type="unfinished"></translation>
+        <translation>Pasos</translation>
     </message>
     <message>
         <source>Before</source>
         <comment>page.before</comment>
-        <translation type="unfinished"></translation>
+        <translation>Antes</translation>
     </message>
     <message>
         <source>Between</source>
         <comment>page.between</comment>
-        <translation type="unfinished"></translation>
+        <translation>Entre funciones</translation>
     </message>
     <message>
         <source>After</source>
         <comment>page.after</comment>
-        <translation type="unfinished"></translation>
+        <translation>Después</translation>
     </message>
     <message>
         <source>Keys</source>
         <comment>page.keys</comment>
-        <translation type="unfinished"></translation>
+        <translation>Teclas</translation>
     </message>
     <message>
         <source>Begin the show ▶</source>
         <comment>next.begin</comment>
-        <translation type="unfinished"></translation>
+        <translation>Empezar la función ▶</translation>
     </message>
     <message>
         <source>Put the question ▶</source>
         <comment>next.ask</comment>
-        <translation type="unfinished"></translation>
+        <translation>Hacer la pregunta ▶</translation>
     </message>
     <message>
         <source>Count hands ▶</source>
         <comment>next.count</comment>
-        <translation type="unfinished"></translation>
+        <translation>Contar manos ▶</translation>
     </message>
     <message>
         <source>Show the bars ▶</source>
         <comment>next.bars</comment>
-        <translation type="unfinished"></translation>
+        <translation>Mostrar las barras ▶</translation>
     </message>
     <message>
         <source>Let it happen ▶</source>
         <comment>next.reveal</comment>
-        <translation type="unfinished"></translation>
+        <translation>Dejar que pase ▶</translation>
     </message>
     <message>
         <source>Show who was right ▶</source>
         <comment>next.result</comment>
-        <translation type="unfinished"></translation>
+        <translation>Mostrar quién acertó ▶</translation>
     </message>
     <message>
         <source>{number}  {title} ▶</source>
         <comment>next.step</comment>
-        <translation type="unfinished"></translation>
+        <translation>{number}  {title} ▶</translation>
     </message>
     <message>
         <source>This is the last step</source>
         <comment>next.none</comment>
-        <translation type="unfinished"></translation>
+        <translation>Este es el último paso</translation>
     </message>
     <message>
         <source>{reading}: {value}</source>
         <comment>outcome</comment>
-        <translation type="unfinished"></translation>
+        <translation>{reading}: {value}</translation>
     </message>
     <message>
         <source>Please do not try this at home.</source>
         <comment>welcome.home</comment>
-        <translation type="unfinished"></translation>
+        <translation>Por favor, no lo intente en casa.</translation>
     </message>
     <message>
         <source>Live</source>
         <comment>audience.state.live</comment>
-        <translation type="unfinished"></translation>
+        <translation>En vivo</translation>
     </message>
     <message>
         <source>Live: the answer</source>
         <comment>audience.state.reveal</comment>
-        <translation type="unfinished"></translation>
+        <translation>En vivo: la respuesta</translation>
     </message>
     <message>
         <source>Frozen</source>
         <comment>audience.state.frozen</comment>
-        <translation type="unfinished"></translation>
+        <translation>Congelado</translation>
     </message>
     <message>
         <source>Blank</source>
         <comment>audience.state.blank</comment>
-        <translation type="unfinished"></translation>
+        <translation>En negro</translation>
     </message>
     <message>
         <source>Question</source>
         <comment>audience.state.question</comment>
-        <translation type="unfinished"></translation>
+        <translation>Pregunta</translation>
     </message>
     <message>
         <source>Card</source>
         <comment>audience.state.card</comment>
-        <translation type="unfinished"></translation>
+        <translation>Tarjeta</translation>
     </message>
     <message>
         <source>Projector card</source>
         <comment>audience.state.widget</comment>
-        <translation type="unfinished"></translation>
+        <translation>Carta del proyector</translation>
     </message>
     <message>
         <source>We stop here for a moment</source>
         <comment>emergency.title</comment>
-        <translation type="unfinished"></translation>
+        <translation>Nos detenemos aquí un momento</translation>
     </message>
     <message>
         <source>Please stay where you are.</source>
         <comment>emergency.stay</comment>
-        <translation type="unfinished"></translation>
+        <translation>Por favor, quédense donde están.</translation>
     </message>
     <message>
         <source>Please do what the staff ask you to.</source>
         <comment>emergency.follow</comment>
-        <translation type="unfinished"></translation>
+        <translation>Por favor, sigan las indicaciones del personal.</translation>
     </message>
     <message>
         <source>⚠ Emergency: the audience reads a calm card, the model stands still</source>
         <comment>emergency.presenter</comment>
-        <translation type="unfinished"></translation>
+        <translation>⚠ Emergencia: el público lee una tarjeta tranquila, el modelo está parado</translation>
     </message>
     <message>
         <source>not written down</source>
         <comment>emergency.missing</comment>
-        <translation type="unfinished"></translation>
+        <translation>sin anotar</translation>
     </message>
     <message>
         <source>The same key, or the entry of the strip, goes back to the show.</source>
         <comment>emergency.back</comment>
-        <translation type="unfinished"></translation>
+        <translation>La misma tecla o la entrada de la barra vuelve a la función.</translation>
     </message>
     <message>
         <source>This step has no other way written down.</source>
         <comment>contingency.none</comment>
-        <translation type="unfinished"></translation>
+        <translation>Este paso no tiene anotado otro camino.</translation>
     </message>
     <message>
         <source>No catch-up line is written down so far.</source>
         <comment>catch_up.none</comment>
-        <translation type="unfinished"></translation>
+        <translation>Aún no hay anotada una frase para ponerse al día.</translation>
     </message>
     <message>
         <source>Kept as favourite {number}</source>
         <comment>favourite.stored</comment>
-        <translation type="unfinished"></translation>
+        <translation>Guardado como favorito {number}</translation>
     </message>
     <message>
         <source>There is no favourite {number} yet: Alt+Shift+{number} keeps this state</source>
         <comment>favourite.none</comment>
-        <translation type="unfinished"></translation>
+        <translation>Aún no hay favorito {number}: Alt+Mayús+{number} guarda este estado</translation>
     </message>
     <message>
         <source>Nothing was changed by hand in this step.</source>
         <comment>return.nothing</comment>
-        <translation type="unfinished"></translation>
+        <translation>En este paso no se cambió nada a mano.</translation>
     </message>
     <message>
         <source>{title}: {done} of {all}</source>
         <comment>ticks</comment>
-        <translation type="unfinished"></translation>
+        <translation>{title}: {done} de {all}</translation>
     </message>
     <message>
         <source>Time there is</source>
         <comment>before.minutes</comment>
-        <translation type="unfinished"></translation>
+        <translation>Tiempo disponible</translation>
     </message>
     <message>
         <source>Less than the sheet asks for: the steps that may go are cut</source>
         <comment>before.minutes.help</comment>
-        <translation type="unfinished"></translation>
+        <translation>Menos de lo que pide el guion: se quitan los pasos que pueden quitarse</translation>
     </message>
     <message>
         <source>Left out: {steps}</source>
         <comment>before.cut</comment>
-        <translation type="unfinished"></translation>
+        <translation>Omitidos: {steps}</translation>
     </message>
     <message>
         <source>Every step is shown.</source>
         <comment>before.cut.none</comment>
-        <translation type="unfinished"></translation>
+        <translation>Se muestran todos los pasos.</translation>
     </message>
     <message>
         <source>Even the steps that must stay take {seconds} s more than there is.</source>
         <comment>before.cut.missing</comment>
-        <translation type="unfinished"></translation>
+        <translation>Incluso los pasos que deben quedar requieren {seconds} s más de lo que hay.</translation>
     </message>
     <message>
         <source>Rehearsal: time each step and propose a cut</source>
         <comment>before.rehearsal</comment>
-        <translation type="unfinished"></translation>
+        <translation>Ensayo: cronometrar cada paso y proponer un recorte</translation>
     </message>
     <message>
         <source>Projector card on the audience's screen</source>
         <comment>before.card</comment>
-        <translation type="unfinished"></translation>
+        <translation>Carta del proyector en la pantalla del público</translation>
     </message>
     <message>
         <source>Props</source>
         <comment>before.props</comment>
-        <translation type="unfinished"></translation>
+        <translation>Material</translation>
     </message>
     <message>
         <source>Samples</source>
         <comment>before.samples</comment>
-        <translation type="unfinished"></translation>
+        <translation>Muestras</translation>
     </message>
     <message>
         <source>Eyewear</source>
         <comment>before.eyewear</comment>
-        <translation type="unfinished"></translation>
+        <translation>Gafas de protección</translation>
     </message>
     <message>
         <source>Helpers</source>
         <comment>before.helpers</comment>
-        <translation type="unfinished"></translation>
+        <translation>Ayudantes</translation>
     </message>
     <message>
         <source>Cautions</source>
         <comment>before.cautions</comment>
-        <translation type="unfinished"></translation>
+        <translation>Precauciones</translation>
     </message>
     <message>
         <source>The venue's rules</source>
         <comment>venue.title</comment>
-        <translation type="unfinished"></translation>
+        <translation>Normas del lugar</translation>
     </message>
     <message>
         <source>A review holds for (days)</source>
         <comment>venue.days</comment>
-        <translation type="unfinished"></translation>
+        <translation>Una revisión vale (días)</translation>
     </message>
     <message>
         <source>As your assessment says; without it no review counts.</source>
         <comment>venue.days.ask</comment>
-        <translation type="unfinished"></translation>
+        <translation>Como diga su evaluación de riesgos; sin ello no cuenta ninguna revisión.</translation>
     </message>
     <message>
         <source>Write whole days, 1 to 3660</source>
         <comment>venue.days.wrong</comment>
-        <translation type="unfinished"></translation>
+        <translation>Escriba días enteros, de 1 a 3660</translation>
     </message>
     <message>
         <source>Role that has reviewed what stands above today, no name</source>
         <comment>venue.role</comment>
-        <translation type="unfinished"></translation>
+        <translation>Función de quien ha revisado hoy lo anterior, sin nombre</translation>
     </message>
     <message>
         <source>Reviewed today</source>
         <comment>venue.reviewed</comment>
-        <translation type="unfinished"></translation>
+        <translation>Revisado hoy</translation>
     </message>
     <message>
         <source>No rule has a value yet: write them first</source>
         <comment>venue.nothing</comment>
-        <translation type="unfinished"></translation>
+        <translation>Ninguna norma tiene valor aún: escríbalas primero</translation>
     </message>
     <message>
         <source>Turnaround begins</source>
         <comment>between.start</comment>
-        <translation type="unfinished"></translation>
+        <translation>Empieza el cambio</translation>
     </message>
     <message>
         <source>Turnaround: {time}</source>
         <comment>between.clock</comment>
-        <translation type="unfinished"></translation>
+        <translation>Cambio: {time}</translation>
     </message>
     <message>
         <source>Put back</source>
         <comment>between.reset</comment>
-        <translation type="unfinished"></translation>
+        <translation>Devolver a su sitio</translation>
     </message>
     <message>
         <source>Glass counted out and in</source>
         <comment>between.pieces</comment>
-        <translation type="unfinished"></translation>
+        <translation>Vidrio contado a la salida y a la vuelta</translation>
     </message>
     <message>
         <source>Batch</source>
         <comment>between.batch</comment>
-        <translation type="unfinished"></translation>
+        <translation>Lote</translation>
     </message>
     <message>
         <source>Pieces</source>
         <comment>between.number</comment>
-        <translation type="unfinished"></translation>
+        <translation>Piezas</translation>
     </message>
     <message>
         <source>Out</source>
         <comment>between.out</comment>
-        <translation type="unfinished"></translation>
+        <translation>Fuera</translation>
     </message>
     <message>
         <source>Back</source>
         <comment>between.back</comment>
-        <translation type="unfinished"></translation>
+        <translation>De vuelta</translation>
     </message>
     <message>
         <source>Broken</source>
         <comment>between.broken</comment>
-        <translation type="unfinished"></translation>
+        <translation>Rotas</translation>
     </message>
     <message>
         <source>New</source>
         <comment>between.delivered</comment>
-        <translation type="unfinished"></translation>
+        <translation>Nuevas</translation>
     </message>
     <message>
         <source>{batch}: {number} in stock</source>
         <comment>between.stock</comment>
-        <translation type="unfinished"></translation>
+        <translation>{batch}: {number} en existencia</translation>
     </message>
     <message>
         <source>Nothing was counted out for this show.</source>
         <comment>between.none</comment>
-        <translation type="unfinished"></translation>
+        <translation>Para esta función no se contó nada a la salida.</translation>
     </message>
     <message>
         <source>No batch is known yet: write one below.</source>
         <comment>between.no_batch</comment>
-        <translation type="unfinished"></translation>
+        <translation>Aún no se conoce ningún lote: escriba uno abajo.</translation>
     </message>
     <message>
         <source>New batch: name; kind; glass; thickness in mm</source>
         <comment>between.new_batch</comment>
-        <translation type="unfinished"></translation>
+        <translation>Lote nuevo: nombre; tipo; vidrio; espesor en mm</translation>
     </message>
     <message>
         <source>Write name; kind; glass; thickness in mm – such as A1; bottles; soda-lime; 3</source>
         <comment>between.batch_form</comment>
-        <translation type="unfinished"></translation>
+        <translation>Escriba nombre; tipo; vidrio; espesor en mm – por ejemplo A1; botellas; sodocálcico; 3</translation>
     </message>
     <message>
         <source>Hot piece</source>
         <comment>between.hot.title</comment>
-        <translation type="unfinished"></translation>
+        <translation>Pieza caliente</translation>
     </message>
     <message>
         <source>Put down hot now</source>
         <comment>between.hot</comment>
-        <translation type="unfinished"></translation>
+        <translation>Dejada caliente ahora</translation>
     </message>
     <message>
         <source>For the journal</source>
         <comment>after.title</comment>
-        <translation type="unfinished"></translation>
+        <translation>Para el diario</translation>
     </message>
     <message>
         <source>People in the audience</source>
         <comment>after.heads</comment>
-        <translation type="unfinished"></translation>
+        <translation>Personas en el público</translation>
     </message>
     <message>
         <source>Write down</source>
         <comment>after.count</comment>
-        <translation type="unfinished"></translation>
+        <translation>Anotar</translation>
     </message>
     <message>
         <source>An odd question, in one line</source>
         <comment>after.question</comment>
-        <translation type="unfinished"></translation>
+        <translation>Una pregunta curiosa, en una línea</translation>
     </message>
     <message>
         <source>A near miss: what, and where</source>
         <comment>after.miss</comment>
-        <translation type="unfinished"></translation>
+        <translation>Un casi accidente: qué y dónde</translation>
     </message>
     <message>
         <source>What broke</source>
         <comment>after.breakage</comment>
-        <translation type="unfinished"></translation>
+        <translation>Qué se rompió</translation>
     </message>
     <message>
         <source>It was meant to break</source>
         <comment>after.meant</comment>
-        <translation type="unfinished"></translation>
+        <translation>Debía romperse</translation>
     </message>
     <message>
         <source>Kind of note</source>
         <comment>after.kind</comment>
-        <translation type="unfinished"></translation>
+        <translation>Tipo de nota</translation>
     </message>
     <message>
         <source>A note</source>
         <comment>after.note</comment>
-        <translation type="unfinished"></translation>
+        <translation>Una nota</translation>
     </message>
     <message>
         <source>Take</source>
         <comment>after.take</comment>
-        <translation type="unfinished"></translation>
+        <translation>Anotar</translation>
     </message>
     <message>
         <source>End this show</source>
         <comment>after.end</comment>
-        <translation type="unfinished"></translation>
+        <translation>Terminar esta función</translation>
     </message>
     <message>
         <source>Save handover page</source>
         <comment>after.handover</comment>
-        <translation type="unfinished"></translation>
+        <translation>Guardar hoja de relevo</translation>
     </message>
     <message>
         <source>{kind}: {text}</source>
         <comment>after.taken</comment>
-        <translation type="unfinished"></translation>
+        <translation>{kind}: {text}</translation>
     </message>
     <message>
         <source>The audience's screen</source>
         <comment>screens.title</comment>
-        <translation type="unfinished"></translation>
+        <translation>La pantalla del público</translation>
     </message>
     <message>
         <source>Change the two windows' screens</source>
         <comment>screens.swap</comment>
-        <translation type="unfinished"></translation>
+        <translation>Intercambiar las pantallas de las dos ventanas</translation>
     </message>
     <message>
         <source>How both windows look</source>
         <comment>screens.look</comment>
-        <translation type="unfinished"></translation>
+        <translation>Aspecto de las dos ventanas</translation>
     </message>
     <message>
         <source>Calm: soften bright stripes and sudden changes</source>
         <comment>screens.calm</comment>
-        <translation type="unfinished"></translation>
+        <translation>Calma: suavizar franjas brillantes y cambios bruscos</translation>
     </message>
     <message>
         <source>For people who react to stripes and flashes. The stage says when a picture is softened.</source>
         <comment>screens.calm.help</comment>
-        <translation type="unfinished"></translation>
+        <translation>Para quienes reaccionan a franjas y destellos. La escena dice cuándo se suaviza una imagen.</translation>
     </message>
     <message>
         <source>No fading from one picture to the next</source>
         <comment>screens.still</comment>
-        <translation type="unfinished"></translation>
+        <translation>Sin fundidos de una imagen a otra</translation>
     </message>
     <message>
         <source>High contrast</source>
         <comment>screens.high_contrast</comment>
-        <translation type="unfinished"></translation>
+        <translation>Alto contraste</translation>
     </message>
     <message>
         <source>Size of all words</source>
         <comment>screens.scale</comment>
-        <translation type="unfinished"></translation>
+        <translation>Tamaño de todo el texto</translation>
     </message>
     <message>
         <source>{times} ×</source>
         <comment>screens.times</comment>
-        <translation type="unfinished"></translation>
+        <translation>{times} ×</translation>
     </message>
     <message>
         <source>Second language of the captions</source>
         <comment>screens.second</comment>
-        <translation type="unfinished"></translation>
+        <translation>Segundo idioma de los subtítulos</translation>
     </message>
     <message>
         <source>none</source>
         <comment>screens.no_second</comment>
-        <translation type="unfinished"></translation>
+        <translation>ninguno</translation>
     </message>
     <message>
         <source>Screens</source>
         <comment>page.screens</comment>
-        <translation type="unfinished"></translation>
+        <translation>Pantallas</translation>
     </message>
     <message>
         <source>Fit into the time left</source>
         <comment>steps.fit</comment>
-        <translation type="unfinished"></translation>
+        <translation>Ajustar al tiempo que queda</translation>
     </message>
     <message>
         <source>Take every step in again</source>
         <comment>steps.whole</comment>
-        <translation type="unfinished"></translation>
+        <translation>Volver a incluir todos los pasos</translation>
     </message>
     <message>
         <source>Save this state as a step</source>
         <comment>steps.save</comment>
-        <translation type="unfinished"></translation>
+        <translation>Guardar este estado como paso</translation>
     </message>
     <message>
         <source>{title} took {took} of {planned}</source>
         <comment>steps.pace</comment>
-        <translation type="unfinished"></translation>
+        <translation>{title} tardó {took} de {planned}</translation>
     </message>
     <message>
         <source>Rehearsed so far: {paces}. To fit the slot, leave out: {dropped}</source>
         <comment>steps.rehearsed</comment>
-        <translation type="unfinished"></translation>
+        <translation>Ensayado hasta ahora: {paces}. Para que quepa, omita: {dropped}</translation>
     </message>
     <message>
         <source>Which show?</source>
         <comment>choose.title</comment>
-        <translation type="unfinished"></translation>
+        <translation>¿Qué función?</translation>
     </message>
     <message>
         <source>{minutes} min · {steps} steps · {hazards}</source>
         <comment>choose.sheet</comment>
-        <translation type="unfinished"></translation>
+        <translation>{minutes} min · {steps} pasos · {hazards}</translation>
     </message>
     <message>
         <source>no flame, no breakage</source>
         <comment>choose.no_hazard</comment>
-        <translation type="unfinished"></translation>
+        <translation>sin llama, sin roturas</translation>
     </message>
     <message>
         <source>Scenes without a sheet</source>
         <comment>choose.free</comment>
-        <translation type="unfinished"></translation>
+        <translation>Escenas sin guion</translation>
     </message>
     <message>
         <source>Every scene to choose from, no clock, no notes.</source>
         <comment>choose.free.help</comment>
-        <translation type="unfinished"></translation>
+        <translation>Todas las escenas, sin reloj ni notas.</translation>
     </message>
     <message>
         <source>Go on: {title}</source>
         <comment>choose.go_on</comment>
-        <translation type="unfinished"></translation>
+        <translation>Seguir: {title}</translation>
     </message>
     <message>
         <source>{sheet} was interrupted; {spent} of it are over.</source>
         <comment>choose.go_on.help</comment>
-        <translation type="unfinished"></translation>
+        <translation>{sheet} se interrumpió; han pasado {spent}.</translation>
     </message>
     <message>
         <source>Open another sheet …</source>
         <comment>choose.other</comment>
-        <translation type="unfinished"></translation>
+        <translation>Abrir otro guion …</translation>
     </message>
     <message>
         <source>A show is running: close the window again within {seconds} s to leave it. It can be gone on with.</source>
         <comment>close.again</comment>
-        <translation type="unfinished"></translation>
+        <translation>Hay una función en marcha: cierre la ventana otra vez antes de {seconds} s para salir. Se puede retomar.</translation>
     </message>
     <message>
         <source>Nothing can be saved: the data folder cannot be written. The show goes on.</source>
         <comment>keeping.none</comment>
-        <translation type="unfinished"></translation>
+        <translation>No se puede guardar nada: no se puede escribir en la carpeta de datos. La función sigue.</translation>
     </message>
     <message>
         <source>There is no sheet to save a step in</source>
         <comment>step.no_sheet</comment>
-        <translation type="unfinished"></translation>
+        <translation>No hay guion en el que guardar un paso</translation>
     </message>
     <message>
         <source>Saved as the last step of {sheet}; its words are still to be written</source>
         <comment>step.saved</comment>
-        <translation type="unfinished"></translation>
+        <translation>Guardado como último paso de {sheet}; faltan por escribir sus palabras</translation>
     </message>
     <message>
         <source>The sheet has a mistake and stays as it was: {problem}</source>
         <comment>sheet.broken</comment>
-        <translation type="unfinished"></translation>
+        <translation>El guion tiene un error y queda como estaba: {problem}</translation>
     </message>
     <message>
         <source>The sheet was saved and has been read again.</source>
         <comment>sheet.reloaded</comment>
-        <translation type="unfinished"></translation>
+        <translation>El guion se guardó y se ha vuelto a leer.</translation>
     </message>
     <message>
         <source>written to the disk</source>
         <comment>journal.disk</comment>
-        <translation type="unfinished"></translation>
+        <translation>escrito en el disco</translation>
     </message>
     <message>
         <source>kept in memory alone: the disk cannot be written</source>
         <comment>journal.memory</comment>
-        <translation type="unfinished"></translation>
+        <translation>solo en memoria: no se puede escribir en el disco</translation>
     </message>
     <message>
         <source>Show {show} of the journal, {place}. Roles only, no names.</source>
         <comment>journal.line</comment>
-        <translation type="unfinished"></translation>
+        <translation>Función {show} del diario, {place}. Solo funciones, sin nombres.</translation>
     </message>
     <message>
         <source>No show has begun yet: there is nothing to write it to</source>
         <comment>journal.no_show</comment>
-        <translation type="unfinished"></translation>
+        <translation>Aún no ha empezado ninguna función donde anotarlo</translation>
     </message>
     <message>
         <source>The piece on the stage is not hot, or this scene cannot say</source>
         <comment>between.hot.none</comment>
-        <translation type="unfinished"></translation>
+        <translation>La pieza de la escena no está caliente, o esta escena no puede decirlo</translation>
     </message>
     <message>
         <source>How it was left</source>
         <comment>note.state</comment>
-        <translation type="unfinished"></translation>
+        <translation>Cómo quedó</translation>
     </message>
     <message>
         <source>Fault</source>
         <comment>note.fault</comment>
-        <translation type="unfinished"></translation>
+        <translation>Avería</translation>
     </message>
     <message>
         <source>To order</source>
         <comment>note.order</comment>
-        <translation type="unfinished"></translation>
+        <translation>Por pedir</translation>
     </message>
     <message>
         <source>Note</source>
         <comment>note.note</comment>
-        <translation type="unfinished"></translation>
+        <translation>Nota</translation>
     </message>
     <message>
         <source>One moment: what was shown is being put back.</source>
         <comment>return.wait</comment>
-        <translation type="unfinished"></translation>
+        <translation>Un momento: se está restaurando lo que se mostraba.</translation>
     </message>
     <message>
         <source>{file} could not be read and is left out.</source>
         <comment>autosave.broken</comment>
-        <translation type="unfinished"></translation>
+        <translation>{file} no se pudo leer y se omite.</translation>
     </message>
     <message>
         <source>The show goes on, but cannot save itself: {problem}</source>
         <comment>autosave.unsaved</comment>
-        <translation type="unfinished"></translation>
+        <translation>La función sigue, pero no puede guardarse: {problem}</translation>
     </message>
     <message>
         <source>Lehrlight is open already: this window does not save its show.</source>
         <comment>autosave.second</comment>
-        <translation type="unfinished"></translation>
+        <translation>Lehrlight ya está abierto: esta ventana no guarda su función.</translation>
     </message>
     <message>
         <source>Page Down</source>
         <comment>key.page_down</comment>
-        <translation type="unfinished"></translation>
+        <translation>Av Pág</translation>
     </message>
     <message>
         <source>Page Up</source>
         <comment>key.page_up</comment>
-        <translation type="unfinished"></translation>
+        <translation>Re Pág</translation>
     </message>
     <message>
         <source>Left arrow</source>
         <comment>key.left</comment>
-        <translation type="unfinished"></translation>
+        <translation>Flecha izquierda</translation>
     </message>
     <message>
         <source>Right arrow</source>
         <comment>key.right</comment>
-        <translation type="unfinished"></translation>
+        <translation>Flecha derecha</translation>
     </message>
     <message>
         <source>Up arrow</source>
         <comment>key.up</comment>
-        <translation type="unfinished"></translation>
+        <translation>Flecha arriba</translation>
     </message>
     <message>
         <source>Down arrow</source>
         <comment>key.down</comment>
-        <translation type="unfinished"></translation>
+        <translation>Flecha abajo</translation>
     </message>
     <message>
         <source>Full stop (.)</source>
         <comment>key.stop</comment>
-        <translation type="unfinished"></translation>
+        <translation>Punto (.)</translation>
     </message>
     <message>
         <source>Comma (,)</source>
         <comment>key.comma</comment>
-        <translation type="unfinished"></translation>
+        <translation>Coma (,)</translation>
     </message>
     <message>
         <source>Space</source>
         <comment>key.space</comment>
-        <translation type="unfinished"></translation>
+        <translation>Espacio</translation>
     </message>
     <message>
         <source>{first} to {last}</source>
         <comment>key.range</comment>
-        <translation type="unfinished"></translation>
+        <translation>{first} a {last}</translation>
     </message>
     <message>
         <source>Next</source>
         <comment>act.next</comment>
-        <translation type="unfinished"></translation>
+        <translation>Siguiente</translation>
     </message>
     <message>
         <source>Back</source>
         <comment>act.back</comment>
-        <translation type="unfinished"></translation>
+        <translation>Atrás</translation>
     </message>
     <message>
         <source>Blank</source>
         <comment>act.blank</comment>
-        <translation type="unfinished"></translation>
+        <translation>En negro</translation>
     </message>
     <message>
         <source>Strip of actions</source>
         <comment>act.strip</comment>
-        <translation type="unfinished"></translation>
+        <translation>Barra de acciones</translation>
     </message>
     <message>
         <source>Back to this step's state</source>
         <comment>act.return</comment>
-        <translation type="unfinished"></translation>
+        <translation>Volver al estado de este paso</translation>
     </message>
     <message>
         <source>Freeze the picture</source>
         <comment>act.freeze</comment>
-        <translation type="unfinished"></translation>
+        <translation>Congelar la imagen</translation>
     </message>
     <message>
         <source>Catch-up line</source>
         <comment>act.catch_up</comment>
-        <translation type="unfinished"></translation>
+        <translation>Frase para ponerse al día</translation>
     </message>
     <message>
         <source>It went differently</source>
         <comment>act.contingency</comment>
-        <translation type="unfinished"></translation>
+        <translation>Salió de otra manera</translation>
     </message>
     <message>
         <source>Captions</source>
         <comment>act.captions</comment>
-        <translation type="unfinished"></translation>
+        <translation>Subtítulos</translation>
     </message>
     <message>
         <source>Jump to a step</source>
         <comment>act.jump</comment>
-        <translation type="unfinished"></translation>
+        <translation>Saltar a un paso</translation>
     </message>
     <message>
         <source>Emergency card</source>
         <comment>act.emergency</comment>
-        <translation type="unfinished"></translation>
+        <translation>Tarjeta de emergencia</translation>
     </message>
     <message>
         <source>A hand for answer {number}</source>
         <comment>act.count</comment>
-        <translation type="unfinished"></translation>
+        <translation>Una mano para la respuesta {number}</translation>
     </message>
     <message>
         <source>A hand less for answer {number}</source>
         <comment>act.less</comment>
-        <translation type="unfinished"></translation>
+        <translation>Una mano menos para la respuesta {number}</translation>
     </message>
     <message>
         <source>Play or pause</source>
         <comment>act.play</comment>
-        <translation type="unfinished"></translation>
+        <translation>Reproducir o pausar</translation>
     </message>
     <message>
         <source>One instant back</source>
         <comment>act.step_back</comment>
-        <translation type="unfinished"></translation>
+        <translation>Un instante atrás</translation>
     </message>
     <message>
         <source>One instant on</source>
         <comment>act.step_on</comment>
-        <translation type="unfinished"></translation>
+        <translation>Un instante adelante</translation>
     </message>
     <message>
         <source>Faster</source>
         <comment>act.faster</comment>
-        <translation type="unfinished"></translation>
+        <translation>Más rápido</translation>
     </message>
     <message>
         <source>Slower</source>
         <comment>act.slower</comment>
-        <translation type="unfinished"></translation>
+        <translation>Más lento</translation>
     </message>
     <message>
         <source>Restart the scene</source>
         <comment>act.reset</comment>
-        <translation type="unfinished"></translation>
+        <translation>Reiniciar la escena</translation>
     </message>
     <message>
         <source>Hold this picture</source>
         <comment>act.hold</comment>
-        <translation type="unfinished"></translation>
+        <translation>Guardar esta imagen</translation>
     </message>
     <message>
         <source>Slow replay of the break</source>
         <comment>act.replay</comment>
-        <translation type="unfinished"></translation>
+        <translation>Repetición lenta de la rotura</translation>
     </message>
     <message>
         <source>First button of the scene</source>
         <comment>act.first_button</comment>
-        <translation type="unfinished"></translation>
+        <translation>Primer botón de la escena</translation>
     </message>
     <message>
         <source>Button {number} of the scene</source>
         <comment>act.button</comment>
-        <translation type="unfinished"></translation>
+        <translation>Botón {number} de la escena</translation>
     </message>
     <message>
         <source>What the section shows</source>
         <comment>act.section</comment>
-        <translation type="unfinished"></translation>
+        <translation>Qué muestra el corte</translation>
     </message>
     <message>
         <source>Brighten a faint picture</source>
         <comment>act.brighten</comment>
-        <translation type="unfinished"></translation>
+        <translation>Aclarar una imagen tenue</translation>
     </message>
     <message>
         <source>Turn the polarizers back</source>
         <comment>act.turn_back</comment>
-        <translation type="unfinished"></translation>
+        <translation>Girar atrás los polarizadores</translation>
     </message>
     <message>
         <source>Turn the polarizers on</source>
         <comment>act.turn_on</comment>
-        <translation type="unfinished"></translation>
+        <translation>Girar adelante los polarizadores</translation>
     </message>
     <message>
         <source>Crossed or parallel</source>
         <comment>act.cross</comment>
-        <translation type="unfinished"></translation>
+        <translation>Cruzados o en paralelo</translation>
     </message>
     <message>
         <source>Quarter-wave plates</source>
         <comment>act.quarter</comment>
-        <translation type="unfinished"></translation>
+        <translation>Láminas de cuarto de onda</translation>
     </message>
     <message>
         <source>Tint plate</source>
         <comment>act.tint</comment>
-        <translation type="unfinished"></translation>
+        <translation>Lámina de onda</translation>
     </message>
     <message>
         <source>Favourite {number}</source>
         <comment>act.favourite</comment>
-        <translation type="unfinished"></translation>
+        <translation>Favorito {number}</translation>
     </message>
     <message>
         <source>Keep as favourite {number}</source>
         <comment>act.store</comment>
-        <translation type="unfinished"></translation>
+        <translation>Guardar como favorito {number}</translation>
     </message>
     <message>
         <source>Save the picture</source>
         <comment>act.save</comment>
-        <translation type="unfinished"></translation>
+        <translation>Guardar la imagen</translation>
     </message>
     <message>
         <source>Show the keys</source>
         <comment>act.keys</comment>
-        <translation type="unfinished"></translation>
+        <translation>Mostrar las teclas</translation>
     </message>
     <message>
         <source>Hide or show the controls</source>
         <comment>act.controls</comment>
-        <translation type="unfinished"></translation>
+        <translation>Ocultar o mostrar los controles</translation>
     </message>
     <message>
         <source>Full screen</source>
         <comment>act.full_screen</comment>
-        <translation type="unfinished"></translation>
+        <translation>Pantalla completa</translation>
     </message>
     <message>
         <source>Actions</source>
         <comment>actions.title</comment>
-        <translation type="unfinished"></translation>
+        <translation>Acciones</translation>
     </message>
     <message>
         <source>Close this strip</source>
         <comment>actions.close</comment>
-        <translation type="unfinished"></translation>
+        <translation>Cerrar esta barra</translation>
     </message>
     <message>
         <source>Next and Back walk, Blank confirms ({next}, {back}, {blank}).</source>
         <comment>actions.walk</comment>
-        <translation type="unfinished"></translation>
+        <translation>Siguiente y Atrás recorren, En negro confirma ({next}, {back}, {blank}).</translation>
     </message>
     <message>
         <source>Closes by itself {seconds} s after the last press.</source>
         <comment>actions.alone</comment>
-        <translation type="unfinished"></translation>
+        <translation>Se cierra sola {seconds} s después de la última pulsación.</translation>
     </message>
     <message>
         <source>{label}, {place} of {count}</source>
         <comment>actions.here</comment>
-        <translation type="unfinished"></translation>
+        <translation>{label}, {place} de {count}</translation>
     </message>
     <message>
         <source>Keys</source>
         <comment>teach.title</comment>
-        <translation type="unfinished"></translation>
+        <translation>Teclas</translation>
     </message>
     <message>
         <source>Choose Teach, then press the button of the remote or the key.</source>
         <comment>teach.help</comment>
-        <translation type="unfinished"></translation>
+        <translation>Elija Enseñar y pulse el botón del mando o la tecla.</translation>
     </message>
     <message>
         <source>Presentation remote</source>
         <comment>teach.remote</comment>
-        <translation type="unfinished"></translation>
+        <translation>Mando de presentación</translation>
     </message>
     <message>
         <source>The show</source>
         <comment>teach.show</comment>
-        <translation type="unfinished"></translation>
+        <translation>La función</translation>
     </message>
     <message>
         <source>While a question is open</source>
         <comment>teach.question</comment>
-        <translation type="unfinished"></translation>
+        <translation>Mientras hay una pregunta abierta</translation>
     </message>
     <message>
         <source>The scene</source>
         <comment>teach.scene</comment>
-        <translation type="unfinished"></translation>
+        <translation>La escena</translation>
     </message>
     <message>
         <source>Light and view</source>
         <comment>teach.view</comment>
-        <translation type="unfinished"></translation>
+        <translation>Luz y vista</translation>
     </message>
     <message>
         <source>Favourites</source>
         <comment>teach.favourites</comment>
-        <translation type="unfinished"></translation>
+        <translation>Favoritos</translation>
     </message>
     <message>
         <source>The window</source>
         <comment>teach.window</comment>
-        <translation type="unfinished"></translation>
+        <translation>La ventana</translation>
     </message>
     <message>
         <source>no key</source>
         <comment>teach.none</comment>
-        <translation type="unfinished"></translation>
+        <translation>sin tecla</translation>
     </message>
     <message>
         <source>Teach</source>
         <comment>teach.teach</comment>
-        <translation type="unfinished"></translation>
+        <translation>Enseñar</translation>
     </message>
     <message>
         <source>Teach one more key for: {label}</source>
         <comment>teach.teach.help</comment>
-        <translation type="unfinished"></translation>
+        <translation>Enseñar otra tecla para: {label}</translation>
     </message>
     <message>
         <source>Take its keys from: {label}</source>
         <comment>teach.clear</comment>
-        <translation type="unfinished"></translation>
+        <translation>Quitar sus teclas a: {label}</translation>
     </message>
     <message>
         <source>Press the button for “{label}” now.</source>
         <comment>teach.press</comment>
-        <translation type="unfinished"></translation>
+        <translation>Pulse ahora el botón para «{label}».</translation>
     </message>
     <message>
         <source>Cancel</source>
         <comment>teach.cancel</comment>
-        <translation type="unfinished"></translation>
+        <translation>Cancelar</translation>
     </message>
     <message>
         <source>Nothing was changed.</source>
         <comment>teach.cancelled</comment>
-        <translation type="unfinished"></translation>
+        <translation>No se cambió nada.</translation>
     </message>
     <message>
         <source>{key} belongs to {others}. Take it for “{label}”?</source>
         <comment>teach.clash</comment>
-        <translation type="unfinished"></translation>
+        <translation>{key} pertenece a {others}. ¿Usarla para «{label}»?</translation>
     </message>
     <message>
         <source>Take it</source>
         <comment>teach.take</comment>
-        <translation type="unfinished"></translation>
+        <translation>Usarla</translation>
     </message>
     <message>
         <source>Leave it</source>
         <comment>teach.keep</comment>
-        <translation type="unfinished"></translation>
+        <translation>Dejarla</translation>
     </message>
     <message>
         <source>{key} is now “{label}”.</source>
         <comment>teach.done</comment>
-        <translation type="unfinished"></translation>
+        <translation>{key} es ahora «{label}».</translation>
     </message>
     <message>
         <source>{key} is now “{label}”, no longer {others}.</source>
         <comment>teach.moved</comment>
-        <translation type="unfinished"></translation>
+        <translation>{key} es ahora «{label}», ya no {others}.</translation>
     </message>
     <message>
         <source>“{label}” has no key now.</source>
         <comment>teach.cleared</comment>
-        <translation type="unfinished"></translation>
+        <translation>«{label}» ya no tiene tecla.</translation>
     </message>
     <message>
         <source>All keys are as at first.</source>
         <comment>teach.defaults</comment>
-        <translation type="unfinished"></translation>
+        <translation>Todas las teclas están como al principio.</translation>
     </message>
     <message>
         <source>Letters, digits, signs as keys</source>
         <comment>teach.characters</comment>
-        <translation type="unfinished"></translation>
+        <translation>Letras, cifras y signos como teclas</translation>
     </message>
     <message>
         <source>Off: a letter does nothing by itself, for people who speak to their computer or hit keys by chance. A sign that the remote sends still works.</source>
         <comment>teach.characters.help</comment>
-        <translation type="unfinished"></translation>
+        <translation>No: una letra sola no hace nada, para quienes hablan a su equipo o pulsan teclas sin querer. Un signo que envía el mando sigue funcionando.</translation>
     </message>
     <message>
         <source>The taught keys cannot be read, so all keys are as at first: {problem}</source>
         <comment>teach.broken</comment>
-        <translation type="unfinished"></translation>
+        <translation>No se pueden leer las teclas enseñadas; todas están como al principio: {problem}</translation>
     </message>
     <message>
         <source>Projector card: set brightness until neighbouring steps can be told apart.</source>
         <comment>projector.title</comment>
-        <translation type="unfinished"></translation>
+        <translation>Carta del proyector: ajuste el brillo hasta distinguir los pasos vecinos.</translation>
     </message>
     <message>
         <source>Grey steps of retardation, as the polarizers show them</source>
         <comment>projector.grey</comment>
-        <translation type="unfinished"></translation>
+        <translation>Pasos grises de retardo, tal como los muestran los polarizadores</translation>
     </message>
     <message>
         <source>The same, brightened {gain} times</source>
         <comment>projector.gain</comment>
-        <translation type="unfinished"></translation>
+        <translation>Los mismos, aclarados {gain} veces</translation>
     </message>
     <message>
         <source>black, white</source>
         <comment>projector.black_white</comment>
-        <translation type="unfinished"></translation>
+        <translation>negro, blanco</translation>
     </message>
     <message>
         <source>Focus: lines of 1, 2 and 3 pixels</source>
         <comment>projector.fine</comment>
-        <translation type="unfinished"></translation>
+        <translation>Enfoque: líneas de 1, 2 y 3 píxeles</translation>
     </message>
     <message>
         <source>Fine print, {px} pixels high: if the first row can read this, the focus is sharp and the picture is not scaled.</source>
         <comment>projector.print</comment>
-        <translation type="unfinished"></translation>
+        <translation>Letra pequeña, {px} píxeles de alto: si la primera fila puede leerla, el enfoque es nítido y la imagen no está escalada.</translation>
     </message>
     <message>
         <source>Frames at 0, 2.5 and 5 % from the edge: all three must be seen whole</source>
         <comment>projector.edges</comment>
-        <translation type="unfinished"></translation>
+        <translation>Marcos a 0, 2,5 y 5 % del borde: los tres deben verse enteros</translation>
     </message>
     <message>
         <source>{percent} %</source>
         <comment>projector.edge</comment>
-        <translation type="unfinished"></translation>
+        <translation>{percent} %</translation>
     </message>
     <message>
         <source>Letters for the back row, from there each line must be easy to read</source>
         <comment>projector.letters</comment>
-        <translation type="unfinished"></translation>
+        <translation>Letras para la última fila: desde allí cada línea debe leerse con facilidad</translation>
     </message>
     <message>
         <source>{arcmin}′, {px} px</source>
         <comment>projector.arcmin</comment>
-        <translation type="unfinished"></translation>
+        <translation>{arcmin}′, {px} px</translation>
     </message>
     <message>
         <source>No room here for {said} and more.</source>
         <comment>projector.too_big</comment>
-        <translation type="unfinished"></translation>
+        <translation>Aquí no caben {said} ni más.</translation>
     </message>
     <message>
         <source>Picture {height} m high, back row at {depth} m</source>
         <comment>projector.hall</comment>
-        <translation type="unfinished"></translation>
+        <translation>Imagen de {height} m de alto, última fila a {depth} m</translation>
     </message>
     <message>
         <source>Picture's height or hall's depth not given: no letter sizes.</source>
         <comment>projector.unknown</comment>
-        <translation type="unfinished"></translation>
+        <translation>Sin altura de imagen o fondo de sala: no hay tamaños de letra.</translation>
     </message>
     <message>
         <source>Calm picture</source>
         <comment>calm</comment>
-        <translation type="unfinished"></translation>
+        <translation>Imagen calmada</translation>
     </message>
     <message>
         <source>Dims bright stripes and lets nothing come up suddenly, below published limits</source>
         <comment>calm.help</comment>
-        <translation type="unfinished"></translation>
+        <translation>Atenúa franjas brillantes y no deja que nada aparezca de golpe, bajo límites publicados</translation>
     </message>
     <message>
         <source>Calm picture: changes are slowed</source>
         <comment>calm.on</comment>
-        <translation type="unfinished"></translation>
+        <translation>Imagen calmada: cambios más lentos</translation>
     </message>
     <message>
         <source>Calm picture: dimmed to {percent} % because of its stripes</source>
         <comment>calm.dimmed</comment>
-        <translation type="unfinished"></translation>
+        <translation>Imagen calmada: atenuada al {percent} % por sus franjas</translation>
     </message>
 </context>
 </TS>
