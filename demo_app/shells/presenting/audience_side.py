@@ -87,7 +87,12 @@ class AudienceSide(QObject):
 
     def set_out(self, out: AudienceWindow | None) -> None:
         """The audience has a window of its own from now on, or none."""
-        self.out = out
+        was, self.out = self.out, out
+        if was is not None:
+            # What is not followed must neither hold a session nor lead it, nor come back stale.
+            was.view.changed.disconnect(self._mirror)
+            was.view.stages.set_leads(False)
+            was.view.stages.clear()
         own, session = self._page.view, self._conductor.session
         own.stages.set_leads(out is None)
         for act in (own.show_question, own.show_card, own.show_widget):
