@@ -4091,7 +4091,7 @@
     <message>
         <source>The one {place} has light and dark patches, brightest {bright}.</source>
         <comment>brightest_patches</comment>
-        <translation>La pieza situada {place} tiene zonas claras y oscuras; las más brillantes, de color {bright}.</translation>
+        <translation>La situada {place} alterna zonas claras y oscuras; las más claras: {bright}.</translation>
     </message>
     <message>
         <source>The one {place} is evenly {colour}.</source>
