@@ -36,6 +36,7 @@ __all__ = ["Others", "PresentWindow", "run"]
 
 FIRST = "ring"
 BETWEEN_SCENES_MS = 300
+AFTER_FIRST_MS = 150
 
 
 class Others(QObject):
@@ -180,60 +181,100 @@ def _show(app: QApplication, opening: Opening, folder: Path | None, minutes: flo
         window.begin()
     else:
         window.conductor.begin(put_back.shown, put_back.back)
-    _release_after_first(window)
     guard.caught.connect(window.recover)
     guard.install()
     application.show(window)
     window.setFocus()
-    keeping, journal = Keeping(window, folder), open_journal(folder)
-    entry = Entry()
-    if put_back is not None:
-        entry = resumed(journal, window.conductor.running.digest)
-    diary = Diary(window, journal, entry)
-    keeping.load()
-    guard.caught.connect(diary.fault)
-    if broken:
-        window.tell(broken)
+    window.tell(broken)
     if minutes is not None and opening.sheet is not None:
         window.cut(minutes)
-    out = AudienceWindow()
-    placer = Placer(out, window, read_place(folder))
-    placer.placed.connect(partial(_take_out, window, out))
-    placer.single.connect(partial(window.set_out, None))
-    window.screens.swapped.connect(placer.swap)
-    placer.told.connect(window.tell)
-    placer.chosen.connect(partial(keep_place, folder))
-    placer.begin()
-    awake = Awake()
-    awake.start()
-    others = Others(window)
-
-    def close() -> None:
-        others.stop()
-        placer.end()
-        keeping.close(forget=not window.conductor.running.on)
-        diary.close()
-        window.end()
-        out.close()
-        awake.stop()
-
+    house = _House(window, folder, guard, goes_on=put_back is not None)
     try:
-        return application.execute(app, close)
+        return application.execute(app, house.close)
     finally:
         guard.uninstall()
         application.stop_log(log)
 
 
-def _release_after_first(window: PresentWindow) -> None:
-    session = window.session
-    if session is not None:
-        session.framed.connect(_started)
+class _House(QObject):
+    """What stands around a presenter's window once its first picture is there."""
 
+    def __init__(
+        self,
+        window: PresentWindow,
+        folder: Path | None,
+        guard: application.FaultGuard,
+        *,
+        goes_on: bool,
+    ) -> None:
+        super().__init__()
+        self._window, self._folder, self._guard, self._goes_on = window, folder, guard, goes_on
+        self._out = AudienceWindow()
+        self._placer = Placer(self._out, window, read_place(folder))
+        self._placer.placed.connect(self._take_out)
+        self._placer.single.connect(self._take_in)
+        self._placer.told.connect(window.tell)
+        self._placer.chosen.connect(partial(keep_place, folder))
+        self._placer.begin()
+        self._awake = Awake()
+        self._keeping: Keeping | None = None
+        self._diary: Diary | None = None
+        self._others: Others | None = None
+        self._first = QTimer(self)
+        self._first.setSingleShot(True)
+        self._first.timeout.connect(self._settle)
+        if window.session is not None:
+            window.session.framed.connect(self._framed)
 
-def _started(_frame: object) -> None:
-    release_collector()
+    def _framed(self, _frame: object) -> None:
+        session = self._window.session
+        if session is not None:
+            session.framed.disconnect(self._framed)
+        release_collector()
+        self._first.start(AFTER_FIRST_MS)
 
+    def _settle(self) -> None:
+        """Load what is kept, and the other scenes; after the first picture, which comes first."""
+        window, folder = self._window, self._folder
+        self._keeping = Keeping(window, folder)
+        journal = open_journal(folder)
+        entry = resumed(journal, window.conductor.running.digest) if self._goes_on else Entry()
+        self._diary = Diary(window, journal, entry)
+        self._keeping.load()
+        self._guard.caught.connect(self._diary.fault)
+        window.screens.swapped.connect(self._placer.swap)
+        self._show_place()
+        self._awake.start()
+        self._others = Others(window)
 
-def _take_out(window: PresentWindow, out: AudienceWindow, place: Place) -> None:
-    window.screens.show_place(words.text("audience.two", name=place.name), two=True)
-    window.set_out(out)
+    def close(self) -> None:
+        """Put everything away; the show is forgotten unless it is running."""
+        self._first.stop()
+        if self._others is not None:
+            self._others.stop()
+        self._placer.end()
+        if self._keeping is not None:
+            self._keeping.close(forget=not self._window.conductor.running.on)
+        if self._diary is not None:
+            self._diary.close()
+        self._window.end()
+        self._out.close()
+        self._awake.stop()
+
+    def _take_out(self, _place: Place) -> None:
+        self._window.set_out(self._out)
+        self._show_place()
+
+    def _take_in(self) -> None:
+        self._window.set_out(None)
+        self._show_place()
+
+    def _show_place(self) -> None:
+        """Say on the page about screens which one the audience sees."""
+        if self._keeping is None:
+            return
+        place = self._placer.place_now
+        said = words.text(
+            "audience.one" if place is None else "audience.two", name=place and place.name
+        )
+        self._window.screens.show_place(said, two=place is not None)

@@ -31,6 +31,7 @@ app = application.make(sys.argv[:1])
 from demo_app.scenes import catalogue
 from demo_app.shells.present import Others, PresentWindow
 window = PresentWindow([catalogue.load("ring")], "ring")
+window.begin()
 others = Others(window)
 window.resize(1280, 720)
 window.show()

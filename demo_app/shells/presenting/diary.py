@@ -3,15 +3,13 @@
 from collections.abc import Callable
 from functools import partial
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, Signal
 from PySide6.QtWidgets import QFileDialog
 
-from demo_app.base.atomic import write_text
 from demo_app.base.errors import InputError
-from demo_app.content import handover
 from demo_app.content.checklist import checklist
-from demo_app.content.hot import HotPiece, hot_in_view
 from demo_app.content.journal import events, pieces, shows
 from demo_app.content.journal.following import Entry, follow
 from demo_app.content.journal.store import Journal
@@ -20,7 +18,9 @@ from demo_app.content.running.records import Running
 from demo_app.scenes.scene import View
 from demo_app.shells.presenting.window import PresentWindow
 from demo_app.ui import words
-from demo_app.ui.printing import print_pdf
+
+if TYPE_CHECKING:
+    from demo_app.content.hot import HotPiece
 
 LAST_LINES = 4
 
@@ -208,6 +208,10 @@ class Diary(QObject):
         InputError
             If the file's name ends in neither, or it cannot be written.
         """
+        from demo_app.base.atomic import write_text
+        from demo_app.content import handover
+        from demo_app.ui.printing import print_pdf
+
         handover.check_name(path)
         html = handover.page(handover.gathered(self._journal, handover.parse_day(None)))
         if path.suffix.lower() == ".html":
@@ -238,6 +242,8 @@ class Diary(QObject):
         session = self._window.session
         if session is None or session.here is None:
             return
+        from demo_app.content.hot import hot_in_view
+
         scene, settings = session.scene, session.settings
         view: View = scene.view(settings, session.here)
         glass = str(getattr(settings, "glass", ""))

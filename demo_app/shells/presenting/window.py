@@ -2,6 +2,8 @@
 
 import datetime
 from collections.abc import Sequence
+from functools import cached_property
+from typing import Any
 
 from PySide6.QtCore import QSize, Qt, QTimer, Signal
 from PySide6.QtGui import QCloseEvent, QResizeEvent
@@ -103,7 +105,6 @@ class PresentWindow(QWidget):
             sheet, self.worker, running, scene=self._scene_called, parent=self
         )
         # The worker begins with the model while the widgets are being made.
-        self._made: Session | None = None
         self._notes = False
         self._emergency = False
         self._closing = -AGAIN_S
@@ -138,28 +139,13 @@ class PresentWindow(QWidget):
         self.remote = Remote(keymap, self._context, self)
         self.header = ShowHeader(self)
         self.header.set_free(self.free)
-        self.show_page, self.steps = ShowPage(self), StepsPage(self)
-        self.before, self.between, self.after = BeforePage(), BetweenPage(), AfterPage()
-        self.emergency = EmergencyPage()
-        self.screens = ScreensPage(
-            tuple((one.code, one.name) for one in languages() if one.code != ENGLISH_CODE)
-        )
-        self.teach = TeachPage(self.remote)
+        self.show_page = ShowPage(self)
         self.controls = Controls(self)
         self.strip = ActionStrip(self)
         self.pages = QStackedWidget(self)
-        self._named = {
-            "show": self.show_page,
-            "steps": self.steps,
-            "before": self.before,
-            "between": self.between,
-            "after": self.after,
-            "screens": self.screens,
-            "keys": self.teach,
-            EMERGENCY: self.emergency,
-        }
-        for page in self._named.values():
-            self.pages.addWidget(page)
+        # All other pages are made when they are first asked for: the picture comes first.
+        self._made: dict[str, Any] = {"show": self.show_page}
+        self.pages.addWidget(self.show_page)
         body = QHBoxLayout()
         body.setSpacing(0)
         body.addWidget(self.pages, 1)
@@ -169,8 +155,6 @@ class PresentWindow(QWidget):
         box.setSpacing(0)
         box.addWidget(self.header)
         box.addLayout(body, 1)
-        self.steps.list.set_sheet(self.conductor.sheet)
-        self.before.show_sheet(self.conductor.sheet)
         self.controls.set_scenes(self._scenes.values(), self.conductor.step.scene)
         self._ticking = QTimer(self)
         self._ticking.setInterval(SECOND_MS)
@@ -178,7 +162,6 @@ class PresentWindow(QWidget):
         self.side = AudienceSide(self.conductor, self.show_page, self._read, self)
         self._connect()
         self.strip.set_keymap(keymap)
-        self.show_venue(Venue(""))
         self.remote.install()
         self._ticking.start()
 
@@ -193,22 +176,98 @@ class PresentWindow(QWidget):
         self.header.acted.connect(self.act)
         self.header.page_chosen.connect(self.show_page_called)
         self.header.notes_wanted.connect(self._set_notes)
-        self.steps.list.chosen.connect(self._jump)
-        self.steps.fit_asked.connect(conductor.fit)
-        self.steps.whole_asked.connect(conductor.take_all)
-        self.steps.save_asked.connect(self.step_saved)
         self.show_page.hands.counted.connect(conductor.vote)
         self.show_page.view.stages.tapped.connect(self._tapped)
-        self.before.minutes_chosen.connect(self.cut)
-        self.before.rehearsal_chosen.connect(conductor.rehearse)
-        self.teach.changed.connect(self.strip.set_keymap)
-        self.screens.chosen.connect(self.set_preferences)
-        self.screens.card_asked.connect(self._show_card)
         self.side.captioning.said.connect(self._describe)
         self.controls.save_asked.connect(self.save)
         self.controls.scene_chosen.connect(self.show_scene)
         self.controls.light.mode_chosen.connect(self.side.set_section_mode)
         self.controls.light.traces_chosen.connect(self.side.choose_traces)
+
+    # Pages
+
+    @cached_property
+    def steps(self) -> StepsPage:
+        """The page with all steps."""
+        page = StepsPage()
+        page.list.chosen.connect(self._jump)
+        page.fit_asked.connect(self.conductor.fit)
+        page.whole_asked.connect(self.conductor.take_all)
+        page.save_asked.connect(self.step_saved)
+        page.list.set_sheet(self.conductor.sheet)
+        self._add("steps", page)
+        self._show_steps(page)
+        return page
+
+    @cached_property
+    def before(self) -> BeforePage:
+        """The page for the time before a show."""
+        page = BeforePage()
+        page.minutes_chosen.connect(self.cut)
+        page.rehearsal_chosen.connect(self.conductor.rehearse)
+        page.show_sheet(self.conductor.sheet)
+        page.show_venue(self.venue, _today())
+        self._add("before", page)
+        return page
+
+    @cached_property
+    def between(self) -> BetweenPage:
+        """The page for the time between two shows."""
+        page = BetweenPage()
+        self._add("between", page)
+        return page
+
+    @cached_property
+    def after(self) -> AfterPage:
+        """The page for the time after a show."""
+        page = AfterPage()
+        self._add("after", page)
+        return page
+
+    @cached_property
+    def screens(self) -> ScreensPage:
+        """The page about both windows."""
+        known = [(one.code, one.name) for one in languages() if one.code != ENGLISH_CODE]
+        page = ScreensPage(tuple(known))
+        page.chosen.connect(self.set_preferences)
+        page.card_asked.connect(self._show_card)
+        page.show_preferences(self.side.preferences)
+        self._add("screens", page)
+        return page
+
+    @cached_property
+    def teach(self) -> TeachPage:
+        """The page on which keys are taught."""
+        page = TeachPage(self.remote)
+        page.changed.connect(self.strip.set_keymap)
+        self._add("keys", page)
+        return page
+
+    @cached_property
+    def emergency(self) -> EmergencyPage:
+        """The presenter's emergency card."""
+        page = EmergencyPage()
+        page.show_lines(show_words.emergency_lines(self.venue))
+        self._add(EMERGENCY, page)
+        return page
+
+    def _page(self, name: str) -> Any:
+        """The page called `name`, made if it is not there yet."""
+        if name not in self._made:
+            getattr(self, "teach" if name == "keys" else name)
+        return self._made[name]
+
+    def _add(self, name: str, page: Any) -> None:
+        self._made[name] = page
+        self.pages.addWidget(page)
+        if self._sizes is not None:
+            page.set_sizes(self._sizes)
+
+    def _show_steps(self, page: StepsPage) -> None:
+        conductor, running, sheet = self.conductor, self.conductor.running, self.conductor.sheet
+        page.list.show_run(sheet, running.place, running.kept, running.spent)
+        rehearsed = clock.rehearsed(running, sheet, conductor.now()) if running.rehearsal else None
+        page.show_proposal(sheet, rehearsed)
 
     def begin(self) -> None:
         """Show the first step; called once, when the window is about to be shown."""
@@ -223,7 +282,8 @@ class PresentWindow(QWidget):
         """The audience has a window of its own from now on, or none."""
         if out is not self.out:
             self.side.set_out(out)
-            self.screens.card.setChecked(False)
+            if "screens" in self._made:
+                self.screens.card.setChecked(False)
             self._lay_out()
             self.refresh()
 
@@ -236,9 +296,8 @@ class PresentWindow(QWidget):
         self.show_page.show_hands(question, counts_of(running, sheet))
         self.header.show_next(show_words.next_words(running, sheet))
         self.header.show_states(blank=running.blank, frozen=running.frozen, astray=conductor.astray)
-        self.steps.list.show_run(sheet, running.place, running.kept, running.spent)
-        rehearsed = clock.rehearsed(running, sheet, conductor.now()) if running.rehearsal else None
-        self.steps.show_proposal(sheet, rehearsed)
+        if "steps" in self._made:
+            self._show_steps(self.steps)
         self._tick()
 
     def _tick(self) -> None:
@@ -263,7 +322,6 @@ class PresentWindow(QWidget):
 
     def _take_session(self, session: Session) -> None:
         """A new session has been made: the controls are its from now on."""
-        self._made = session
         self.controls.set_session(session)
         self.controls.choose_scene(session.scene.id)
 
@@ -272,7 +330,7 @@ class PresentWindow(QWidget):
 
     def show_page_called(self, name: str) -> None:
         """Show one of the pages."""
-        self.pages.setCurrentWidget(self._named[name])
+        self.pages.setCurrentWidget(self._page(name))
         if name != EMERGENCY:
             self.header.show_page(name)
         self.page_changed.emit(name)
@@ -283,13 +341,16 @@ class PresentWindow(QWidget):
 
     def show_sheet(self, sheet: Sheet, digest: str) -> None:
         """The sheet as it was saved just now; the show stays at its step."""
-        self.steps.list.set_sheet(sheet)
-        self.before.show_sheet(sheet)
+        if "steps" in self._made:
+            self.steps.list.set_sheet(sheet)
+        if "before" in self._made:
+            self.before.show_sheet(sheet)
         self.conductor.reload(sheet, digest)
 
     def set_preferences(self, preferences: Preferences) -> None:
         """How both windows look, and how calm they are."""
-        self.screens.show_preferences(preferences)
+        if "screens" in self._made:
+            self.screens.show_preferences(preferences)
         self.conductor.set_calm(preferences.calm)
         self.side.set_preferences(preferences)
         self._size(again=True)
@@ -298,8 +359,10 @@ class PresentWindow(QWidget):
     def show_venue(self, venue: Venue) -> None:
         """The venue's own rules."""
         self.venue = venue
-        self.before.show_venue(venue, _today())
-        self.emergency.show_lines(show_words.emergency_lines(venue))
+        if "before" in self._made:
+            self.before.show_venue(venue, _today())
+        if EMERGENCY in self._made:
+            self.emergency.show_lines(show_words.emergency_lines(venue))
         self.refresh()
 
     # Scenes without a sheet
@@ -319,7 +382,8 @@ class PresentWindow(QWidget):
         self.controls.set_scenes(known, shown)
         if self.free:
             sheet = free_sheet(known)
-            self.steps.list.set_sheet(sheet)
+            if "steps" in self._made:
+                self.steps.list.set_sheet(sheet)
             self.conductor.reload(sheet, "")
 
     def _scene_called(self, name: str) -> Scene:
@@ -399,11 +463,7 @@ class PresentWindow(QWidget):
             self._sizes = sizes
             self.setPalette(theme.palette(look))
             self.setStyleSheet(theme.style_sheet(sizes, look))
-            for part in (
-                *(self.header, self.show_page, self.steps, self.before, self.between),
-                *(self.after, self.emergency, self.screens, self.teach),
-                *(self.controls, self.strip),
-            ):
+            for part in (self.header, self.controls, self.strip, *self._made.values()):
                 part.set_sizes(sizes)
             self._lay_out()
         self._place_strip()
