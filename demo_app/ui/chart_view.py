@@ -206,6 +206,13 @@ class ChartView(QWidget):
         if self._plot is None:
             self._build()
 
+    def settle(self) -> None:
+        """Take the room now, not with the event loop's next turn: what is seen next is whole."""
+        if self._plot is not None:
+            self._plot.show()
+            self._box.activate()
+            self._plot.getPlotItem().layout.activate()
+
     def _empty_from(self, first: int) -> None:
         for curve in self._curves[first:]:
             curve.setData([], [])

@@ -159,6 +159,7 @@ class StageView(QWidget):
         if self._first_feed.isActive():
             self._first_feed.stop()
             self._feed()
+            self.chart.settle()
 
     def _keep(self) -> None:
         """Make the pictures this view's own: a session lends its memory for one picture only."""
