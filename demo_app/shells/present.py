@@ -209,6 +209,9 @@ class _House(QObject):
     ) -> None:
         super().__init__()
         self._window, self._folder, self._guard, self._goes_on = window, folder, guard, goes_on
+        self._keeping: Keeping | None = None
+        self._diary: Diary | None = None
+        self._others: Others | None = None
         self._out = AudienceWindow()
         self._placer = Placer(self._out, window, read_place(folder))
         self._placer.placed.connect(self._take_out)
@@ -217,9 +220,6 @@ class _House(QObject):
         self._placer.chosen.connect(partial(keep_place, folder))
         self._placer.begin()
         self._awake = Awake()
-        self._keeping: Keeping | None = None
-        self._diary: Diary | None = None
-        self._others: Others | None = None
         self._first = QTimer(self)
         self._first.setSingleShot(True)
         self._first.timeout.connect(self._settle)
