@@ -1,0 +1,1 @@
+"""What an unattended screen in a gallery keeps: its site, its texts, its hours and its counts."""
