@@ -462,7 +462,7 @@
     <message>
         <source>The oven holds {hold:.0f} °C, too cold to let stress go: the strain point is {strain:.0f} °C. Hold at {anneal:.0f} °C instead.</source>
         <comment>text.holding_cold</comment>
-        <translation>Der Ofen hält {hold:.0f} °C, zu kalt, um Spannung abzubauen: Die untere Kühltemperatur ist {strain:.0f} °C. Besser bei {anneal:.0f} °C halten.</translation>
+        <translation>Der Ofen hält {hold:.0f} °C, zu kalt, um Spannung abzubauen: Der untere Kühlpunkt ist {strain:.0f} °C. Besser bei {anneal:.0f} °C halten.</translation>
     </message>
     <message>
         <source>Now the glass stiffens. The inside is {hotter:.1f} °C hotter and has more shrinking left to do: this is where stress is born.</source>
@@ -617,12 +617,12 @@
     <message>
         <source>annealing point</source>
         <comment>text.anneal</comment>
-        <translation>obere Kühltemperatur</translation>
+        <translation>oberer Kühlpunkt</translation>
     </message>
     <message>
         <source>strain point</source>
         <comment>text.strain</comment>
-        <translation>untere Kühltemperatur</translation>
+        <translation>unterer Kühlpunkt</translation>
     </message>
     <message>
         <source>pull allowed at the end</source>
@@ -797,7 +797,7 @@
     <message>
         <source>Where slow becomes fast; 0: 140 °C below the strain point.</source>
         <comment>setting.slow_to_C.help</comment>
-        <translation>Wo langsam zu schnell wird; 0: 140 °C unter der unteren Kühltemperatur.</translation>
+        <translation>Wo langsam zu schnell wird; 0: 140 °C unter dem unteren Kühlpunkt.</translation>
     </message>
     <message>
         <source>Fast</source>
@@ -6275,6 +6275,371 @@
         <source>Calm picture: dimmed to {percent} % because of its stripes</source>
         <comment>calm.dimmed</comment>
         <translation>Ruhiges Bild: wegen seiner Streifen auf {percent} % gedimmt</translation>
+    </message>
+    <message>
+        <source>Prep bench</source>
+        <comment>bench</comment>
+        <translation>Vorbereitung</translation>
+    </message>
+    <message>
+        <source>Plan the glass, the oven and the flame before the doors open.</source>
+        <comment>bench.help</comment>
+        <translation>Glas, Ofen und Flamme planen, bevor sich die Türen öffnen.</translation>
+    </message>
+    <message>
+        <source>Lehrlight: prep bench</source>
+        <comment>bench.title</comment>
+        <translation>Lehrlight: Vorbereitung</translation>
+    </message>
+    <message>
+        <source>Questions</source>
+        <comment>bench.questions</comment>
+        <translation>Fragen</translation>
+    </message>
+    <message>
+        <source>{number}  {title}</source>
+        <comment>bench.item</comment>
+        <translation>{number}  {title}</translation>
+    </message>
+    <message>
+        <source>Ctrl+{number}</source>
+        <comment>bench.item.help</comment>
+        <translation>Strg+{number}</translation>
+    </message>
+    <message>
+        <source>Time in the flame</source>
+        <comment>bench.flame</comment>
+        <translation>Zeit in der Flamme</translation>
+    </message>
+    <message>
+        <source>Oven programme</source>
+        <comment>bench.oven</comment>
+        <translation>Ofenprogramm</translation>
+    </message>
+    <message>
+        <source>Toughness of a sample</source>
+        <comment>bench.toughness</comment>
+        <translation>Vorspannung einer Probe</translation>
+    </message>
+    <message>
+        <source>Bubble batch</source>
+        <comment>bench.bubbles</comment>
+        <translation>Charge von Kolben</translation>
+    </message>
+    <message>
+        <source>Reading a colour</source>
+        <comment>bench.colour</comment>
+        <translation>Eine Farbe ablesen</translation>
+    </message>
+    <message>
+        <source>Matching my own piece</source>
+        <comment>bench.matching</comment>
+        <translation>Mein eigenes Stück nachbilden</translation>
+    </message>
+    <message>
+        <source>What-if map</source>
+        <comment>bench.map</comment>
+        <translation>Was-wäre-wenn-Karte</translation>
+    </message>
+    <message>
+        <source>Ctrl+1 to 7 pages · Ctrl+L this list · Tab on · Ctrl+P print or save · Esc stop</source>
+        <comment>bench.keys</comment>
+        <translation>Strg+1 bis 7 Seiten · Strg+L diese Liste · Tab weiter · Strg+P drucken oder sichern · Esc anhalten</translation>
+    </message>
+    <message>
+        <source>What is put in</source>
+        <comment>bench.inputs</comment>
+        <translation>Was eingegeben wird</translation>
+    </message>
+    <message>
+        <source>Answer; arrow keys scroll</source>
+        <comment>bench.answer</comment>
+        <translation>Antwort; Pfeiltasten blättern</translation>
+    </message>
+    <message>
+        <source>Holds only so far</source>
+        <comment>bench.limits</comment>
+        <translation>Gilt nur so weit</translation>
+    </message>
+    <message>
+        <source>Chart of {up} over {across}: {curves}</source>
+        <comment>bench.chart</comment>
+        <translation>Diagramm von {up} über {across}: {curves}</translation>
+    </message>
+    <message>
+        <source>from {low} to {high}</source>
+        <comment>bench.range</comment>
+        <translation>von {low} bis {high}</translation>
+    </message>
+    <message>
+        <source>hardly any spread</source>
+        <comment>bench.no_range</comment>
+        <translation>kaum Streuung</translation>
+    </message>
+    <message>
+        <source>{low} to {high}</source>
+        <comment>bench.span</comment>
+        <translation>{low} bis {high}</translation>
+    </message>
+    <message>
+        <source>hardly ever</source>
+        <comment>bench.hardly</comment>
+        <translation>fast nie</translation>
+    </message>
+    <message>
+        <source>nearly always</source>
+        <comment>bench.nearly</comment>
+        <translation>fast immer</translation>
+    </message>
+    <message>
+        <source>about {count} in 10</source>
+        <comment>bench.in_ten</comment>
+        <translation>etwa {count} von 10</translation>
+    </message>
+    <message>
+        <source>about {count} in 20</source>
+        <comment>bench.in_twenty</comment>
+        <translation>etwa {count} von 20</translation>
+    </message>
+    <message>
+        <source>The inputs have changed: what stands here answers the earlier ones.</source>
+        <comment>bench.old</comment>
+        <translation>Die Eingaben haben sich geändert: Was hier steht, antwortet auf die früheren.</translation>
+    </message>
+    <message>
+        <source>No answer: one of the inputs cannot be; the line beside it says which.</source>
+        <comment>bench.no_answer</comment>
+        <translation>Keine Antwort: Eine Eingabe kann nicht sein; die Zeile daneben sagt, welche.</translation>
+    </message>
+    <message>
+        <source>Working it out …</source>
+        <comment>bench.working</comment>
+        <translation>Wird berechnet …</translation>
+    </message>
+    <message>
+        <source>Runs that make the ranges sharp</source>
+        <comment>bench.progress</comment>
+        <translation>Läufe, die die Bereiche schärfen</translation>
+    </message>
+    <message>
+        <source>{done} of {most}</source>
+        <comment>bench.done</comment>
+        <translation>{done} von {most}</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <comment>bench.stop</comment>
+        <translation>Anhalten</translation>
+    </message>
+    <message>
+        <source>Go on</source>
+        <comment>bench.again</comment>
+        <translation>Weiter</translation>
+    </message>
+    <message>
+        <source>Stopped before there was an answer.</source>
+        <comment>bench.stopped</comment>
+        <translation>Angehalten, bevor es eine Antwort gab.</translation>
+    </message>
+    <message>
+        <source>Stopped; what stands here is what was known by then. {state}</source>
+        <comment>bench.stopped.at</comment>
+        <translation>Angehalten; was hier steht, war bis dahin bekannt. {state}</translation>
+    </message>
+    <message>
+        <source>Print …</source>
+        <comment>bench.print</comment>
+        <translation>Drucken …</translation>
+    </message>
+    <message>
+        <source>This answer as a PDF, with inputs, limits and caution (Ctrl+P)</source>
+        <comment>bench.print.help</comment>
+        <translation>Diese Antwort als PDF, mit Eingaben, Grenzen und Vorsicht (Strg+P)</translation>
+    </message>
+    <message>
+        <source>Could not print: {problem}</source>
+        <comment>bench.unprinted</comment>
+        <translation>Drucken ging nicht: {problem}</translation>
+    </message>
+    <message>
+        <source>Something went wrong: {problem}</source>
+        <comment>bench.fault</comment>
+        <translation>Etwas ging schief: {problem}</translation>
+    </message>
+    <message>
+        <source>the process that works it out has ended; ask again</source>
+        <comment>bench.lost</comment>
+        <translation>der Prozess, der es berechnet, ist zu Ende; noch einmal fragen</translation>
+    </message>
+    <message>
+        <source>Pick the colour that you see without the tint plate</source>
+        <comment>bench.pick.bare</comment>
+        <translation>Die Farbe wählen, die Sie ohne die Lambda-Platte sehen</translation>
+    </message>
+    <message>
+        <source>Pick the colour that you see with the tint plate in</source>
+        <comment>bench.pick.plate</comment>
+        <translation>Die Farbe wählen, die Sie mit der Lambda-Platte sehen</translation>
+    </message>
+    <message>
+        <source>Left and Right: 5 nm; Page Up and Page Down: 50 nm; or the mouse</source>
+        <comment>bench.picker.help</comment>
+        <translation>Links und rechts: 5 nm; Bild auf und ab: 50 nm; oder die Maus</translation>
+    </message>
+    <message>
+        <source>{nm} nm: plain {bare}; with the plate {adds} where it adds, {takes} where it takes away (patches from left to right)</source>
+        <comment>bench.tint</comment>
+        <translation>{nm} nm: ohne Platte {bare}; mit ihr {adds}, wo sie addiert, {takes}, wo sie abzieht (Felder von links nach rechts)</translation>
+    </message>
+    <message>
+        <source>Keep as device</source>
+        <comment>bench.keep</comment>
+        <translation>Als Gerät behalten</translation>
+    </message>
+    <message>
+        <source>Replace it</source>
+        <comment>bench.keep.over</comment>
+        <translation>Ersetzen</translation>
+    </message>
+    <message>
+        <source>Name of your device, such as Jets of the big frame</source>
+        <comment>bench.keep.name</comment>
+        <translation>Name Ihres Geräts, etwa Düsen des großen Rahmens</translation>
+    </message>
+    <message>
+        <source>Every scene and 'lehrlight solve --device' can use it then</source>
+        <comment>bench.keep.help</comment>
+        <translation>Jede Szene und 'lehrlight solve --device' kann es dann verwenden</translation>
+    </message>
+    <message>
+        <source>'{name}' is there already: press again to put this value in its place.</source>
+        <comment>bench.keep.there</comment>
+        <translation>'{name}' gibt es schon: noch einmal drücken, um diesen Wert dafür einzusetzen.</translation>
+    </message>
+    <message>
+        <source>'{name}' is kept; use it with --device {id}. File: {path}</source>
+        <comment>bench.kept</comment>
+        <translation>'{name}' ist behalten; verwenden mit --device {id}. Datei: {path}</translation>
+    </message>
+    <message>
+        <source>How does a reading change over two settings, and where does the verdict change?</source>
+        <comment>bench.map.help</comment>
+        <translation>Wie ändert sich ein Messwert über zwei Einstellungen, und wo ändert sich das Urteil?</translation>
+    </message>
+    <message>
+        <source>Across</source>
+        <comment>bench.map.across</comment>
+        <translation>Waagrecht</translation>
+    </message>
+    <message>
+        <source>Up</source>
+        <comment>bench.map.up</comment>
+        <translation>Senkrecht</translation>
+    </message>
+    <message>
+        <source>from</source>
+        <comment>bench.map.from</comment>
+        <translation>von</translation>
+    </message>
+    <message>
+        <source>to</source>
+        <comment>bench.map.to</comment>
+        <translation>bis</translation>
+    </message>
+    <message>
+        <source>points</source>
+        <comment>bench.map.points</comment>
+        <translation>Punkte</translation>
+    </message>
+    <message>
+        <source>Reading in colours</source>
+        <comment>bench.map.reading</comment>
+        <translation>Messwert in Farben</translation>
+    </message>
+    <message>
+        <source>Border of</source>
+        <comment>bench.map.verdict</comment>
+        <translation>Grenze von</translation>
+    </message>
+    <message>
+        <source>No border</source>
+        <comment>bench.map.no_verdict</comment>
+        <translation>Keine Grenze</translation>
+    </message>
+    <message>
+        <source>Make the map</source>
+        <comment>bench.map.run</comment>
+        <translation>Karte erstellen</translation>
+    </message>
+    <message>
+        <source>The processes are starting …</source>
+        <comment>bench.map.begins</comment>
+        <translation>Die Prozesse starten …</translation>
+    </message>
+    <message>
+        <source>{done} of {count} points are done and kept on the disk.</source>
+        <comment>bench.map.running</comment>
+        <translation>{done} von {count} Punkten sind fertig und liegen auf der Platte.</translation>
+    </message>
+    <message>
+        <source>Stopping after the points in hand …</source>
+        <comment>bench.map.stopping</comment>
+        <translation>Hält nach den laufenden Punkten an …</translation>
+    </message>
+    <message>
+        <source>All {count} points are done; {refused} of them cannot be.</source>
+        <comment>bench.map.whole</comment>
+        <translation>Alle {count} Punkte sind fertig; {refused} davon kann es nicht geben.</translation>
+    </message>
+    <message>
+        <source>Stopped: {done} of {count} points are done. The same map goes on from here, also another day.</source>
+        <comment>bench.map.part</comment>
+        <translation>Angehalten: {done} von {count} Punkten sind fertig. Dieselbe Karte geht von hier weiter, auch an einem anderen Tag.</translation>
+    </message>
+    <message>
+        <source>The verdict is the same all over, or no verdict: there is no border.</source>
+        <comment>bench.map.no_border</comment>
+        <translation>Das Urteil ist überall dasselbe oder fehlt: Es gibt keine Grenze.</translation>
+    </message>
+    <message>
+        <source>Other choices stand on the left than those of the map shown.</source>
+        <comment>bench.map.other</comment>
+        <translation>Links ist anderes gewählt als bei der gezeigten Karte.</translation>
+    </message>
+    <message>
+        <source>Colours: {reading}</source>
+        <comment>bench.map.colours</comment>
+        <translation>Farben: {reading}</translation>
+    </message>
+    <message>
+        <source>cannot be</source>
+        <comment>bench.map.refused</comment>
+        <translation>kann nicht sein</translation>
+    </message>
+    <message>
+        <source>not run yet</source>
+        <comment>bench.map.not_yet</comment>
+        <translation>noch nicht berechnet</translation>
+    </message>
+    <message>
+        <source>Arrow keys choose a point; the line below tells its values.</source>
+        <comment>bench.map.point</comment>
+        <translation>Pfeiltasten wählen einen Punkt; die Zeile darunter nennt seine Werte.</translation>
+    </message>
+    <message>
+        <source>A map is one run a point, with no spread; a border is no finer than its points.</source>
+        <comment>bench.map.limit</comment>
+        <translation>Eine Karte ist ein Lauf je Punkt, ohne Streuung; eine Grenze ist nicht feiner als ihre Punkte.</translation>
+    </message>
+    <message>
+        <source>Save table …</source>
+        <comment>bench.csv</comment>
+        <translation>Tabelle sichern …</translation>
+    </message>
+    <message>
+        <source>All points with the settings as a CSV file (Ctrl+S)</source>
+        <comment>bench.csv.help</comment>
+        <translation>Alle Punkte mit den Einstellungen als CSV-Datei (Strg+S)</translation>
     </message>
 </context>
 </TS>

@@ -6276,5 +6276,370 @@
         <comment>calm.dimmed</comment>
         <translation>Imagen calmada: atenuada al {percent} % por sus franjas</translation>
     </message>
+    <message>
+        <source>Prep bench</source>
+        <comment>bench</comment>
+        <translation>Banco de preparación</translation>
+    </message>
+    <message>
+        <source>Plan the glass, the oven and the flame before the doors open.</source>
+        <comment>bench.help</comment>
+        <translation>Planifique el vidrio, el horno y la llama antes de abrir las puertas.</translation>
+    </message>
+    <message>
+        <source>Lehrlight: prep bench</source>
+        <comment>bench.title</comment>
+        <translation>Lehrlight: preparación</translation>
+    </message>
+    <message>
+        <source>Questions</source>
+        <comment>bench.questions</comment>
+        <translation>Preguntas</translation>
+    </message>
+    <message>
+        <source>{number}  {title}</source>
+        <comment>bench.item</comment>
+        <translation>{number}  {title}</translation>
+    </message>
+    <message>
+        <source>Ctrl+{number}</source>
+        <comment>bench.item.help</comment>
+        <translation>Ctrl+{number}</translation>
+    </message>
+    <message>
+        <source>Time in the flame</source>
+        <comment>bench.flame</comment>
+        <translation>Tiempo en la llama</translation>
+    </message>
+    <message>
+        <source>Oven programme</source>
+        <comment>bench.oven</comment>
+        <translation>Programa de horno</translation>
+    </message>
+    <message>
+        <source>Toughness of a sample</source>
+        <comment>bench.toughness</comment>
+        <translation>Temple de una muestra</translation>
+    </message>
+    <message>
+        <source>Bubble batch</source>
+        <comment>bench.bubbles</comment>
+        <translation>Lote de matraces</translation>
+    </message>
+    <message>
+        <source>Reading a colour</source>
+        <comment>bench.colour</comment>
+        <translation>Leer un color</translation>
+    </message>
+    <message>
+        <source>Matching my own piece</source>
+        <comment>bench.matching</comment>
+        <translation>Igualar mi propia pieza</translation>
+    </message>
+    <message>
+        <source>What-if map</source>
+        <comment>bench.map</comment>
+        <translation>Mapa de supuestos</translation>
+    </message>
+    <message>
+        <source>Ctrl+1 to 7 pages · Ctrl+L this list · Tab on · Ctrl+P print or save · Esc stop</source>
+        <comment>bench.keys</comment>
+        <translation>Ctrl+1 a 7 páginas · Ctrl+L esta lista · Tab seguir · Ctrl+P imprimir o guardar · Esc parar</translation>
+    </message>
+    <message>
+        <source>What is put in</source>
+        <comment>bench.inputs</comment>
+        <translation>Qué se introduce</translation>
+    </message>
+    <message>
+        <source>Answer; arrow keys scroll</source>
+        <comment>bench.answer</comment>
+        <translation>Respuesta; flechas para desplazar</translation>
+    </message>
+    <message>
+        <source>Holds only so far</source>
+        <comment>bench.limits</comment>
+        <translation>Vale solo hasta aquí</translation>
+    </message>
+    <message>
+        <source>Chart of {up} over {across}: {curves}</source>
+        <comment>bench.chart</comment>
+        <translation>Gráfica de {up} frente a {across}: {curves}</translation>
+    </message>
+    <message>
+        <source>from {low} to {high}</source>
+        <comment>bench.range</comment>
+        <translation>de {low} a {high}</translation>
+    </message>
+    <message>
+        <source>hardly any spread</source>
+        <comment>bench.no_range</comment>
+        <translation>apenas dispersión</translation>
+    </message>
+    <message>
+        <source>{low} to {high}</source>
+        <comment>bench.span</comment>
+        <translation>{low} a {high}</translation>
+    </message>
+    <message>
+        <source>hardly ever</source>
+        <comment>bench.hardly</comment>
+        <translation>casi nunca</translation>
+    </message>
+    <message>
+        <source>nearly always</source>
+        <comment>bench.nearly</comment>
+        <translation>casi siempre</translation>
+    </message>
+    <message>
+        <source>about {count} in 10</source>
+        <comment>bench.in_ten</comment>
+        <translation>unos {count} de 10</translation>
+    </message>
+    <message>
+        <source>about {count} in 20</source>
+        <comment>bench.in_twenty</comment>
+        <translation>unos {count} de 20</translation>
+    </message>
+    <message>
+        <source>The inputs have changed: what stands here answers the earlier ones.</source>
+        <comment>bench.old</comment>
+        <translation>Los datos han cambiado: lo que hay aquí responde a los anteriores.</translation>
+    </message>
+    <message>
+        <source>No answer: one of the inputs cannot be; the line beside it says which.</source>
+        <comment>bench.no_answer</comment>
+        <translation>Sin respuesta: un dato no es posible; la línea de al lado dice cuál.</translation>
+    </message>
+    <message>
+        <source>Working it out …</source>
+        <comment>bench.working</comment>
+        <translation>Calculando …</translation>
+    </message>
+    <message>
+        <source>Runs that make the ranges sharp</source>
+        <comment>bench.progress</comment>
+        <translation>Pasadas que afinan los intervalos</translation>
+    </message>
+    <message>
+        <source>{done} of {most}</source>
+        <comment>bench.done</comment>
+        <translation>{done} de {most}</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <comment>bench.stop</comment>
+        <translation>Parar</translation>
+    </message>
+    <message>
+        <source>Go on</source>
+        <comment>bench.again</comment>
+        <translation>Seguir</translation>
+    </message>
+    <message>
+        <source>Stopped before there was an answer.</source>
+        <comment>bench.stopped</comment>
+        <translation>Parado antes de tener una respuesta.</translation>
+    </message>
+    <message>
+        <source>Stopped; what stands here is what was known by then. {state}</source>
+        <comment>bench.stopped.at</comment>
+        <translation>Parado; lo que hay aquí es lo que se sabía hasta entonces. {state}</translation>
+    </message>
+    <message>
+        <source>Print …</source>
+        <comment>bench.print</comment>
+        <translation>Imprimir …</translation>
+    </message>
+    <message>
+        <source>This answer as a PDF, with inputs, limits and caution (Ctrl+P)</source>
+        <comment>bench.print.help</comment>
+        <translation>Esta respuesta en PDF, con datos, límites y precaución (Ctrl+P)</translation>
+    </message>
+    <message>
+        <source>Could not print: {problem}</source>
+        <comment>bench.unprinted</comment>
+        <translation>No se pudo imprimir: {problem}</translation>
+    </message>
+    <message>
+        <source>Something went wrong: {problem}</source>
+        <comment>bench.fault</comment>
+        <translation>Algo falló: {problem}</translation>
+    </message>
+    <message>
+        <source>the process that works it out has ended; ask again</source>
+        <comment>bench.lost</comment>
+        <translation>el proceso que lo calcula ha terminado; vuelva a preguntar</translation>
+    </message>
+    <message>
+        <source>Pick the colour that you see without the tint plate</source>
+        <comment>bench.pick.bare</comment>
+        <translation>Elija el color que ve sin la lámina de onda</translation>
+    </message>
+    <message>
+        <source>Pick the colour that you see with the tint plate in</source>
+        <comment>bench.pick.plate</comment>
+        <translation>Elija el color que ve con la lámina de onda puesta</translation>
+    </message>
+    <message>
+        <source>Left and Right: 5 nm; Page Up and Page Down: 50 nm; or the mouse</source>
+        <comment>bench.picker.help</comment>
+        <translation>Izquierda y derecha: 5 nm; Re Pág y Av Pág: 50 nm; o el ratón</translation>
+    </message>
+    <message>
+        <source>{nm} nm: plain {bare}; with the plate {adds} where it adds, {takes} where it takes away (patches from left to right)</source>
+        <comment>bench.tint</comment>
+        <translation>{nm} nm: sin lámina {bare}; con ella {adds} donde suma, {takes} donde resta (muestras de izquierda a derecha)</translation>
+    </message>
+    <message>
+        <source>Keep as device</source>
+        <comment>bench.keep</comment>
+        <translation>Guardar como aparato</translation>
+    </message>
+    <message>
+        <source>Replace it</source>
+        <comment>bench.keep.over</comment>
+        <translation>Sustituirlo</translation>
+    </message>
+    <message>
+        <source>Name of your device, such as Jets of the big frame</source>
+        <comment>bench.keep.name</comment>
+        <translation>Nombre de su aparato, como Chorros del marco grande</translation>
+    </message>
+    <message>
+        <source>Every scene and 'lehrlight solve --device' can use it then</source>
+        <comment>bench.keep.help</comment>
+        <translation>Toda escena y 'lehrlight solve --device' pueden usarlo después</translation>
+    </message>
+    <message>
+        <source>'{name}' is there already: press again to put this value in its place.</source>
+        <comment>bench.keep.there</comment>
+        <translation>'{name}' ya existe: pulse otra vez para poner este valor en su lugar.</translation>
+    </message>
+    <message>
+        <source>'{name}' is kept; use it with --device {id}. File: {path}</source>
+        <comment>bench.kept</comment>
+        <translation>'{name}' está guardado; úselo con --device {id}. Archivo: {path}</translation>
+    </message>
+    <message>
+        <source>How does a reading change over two settings, and where does the verdict change?</source>
+        <comment>bench.map.help</comment>
+        <translation>¿Cómo cambia una lectura con dos ajustes, y dónde cambia el veredicto?</translation>
+    </message>
+    <message>
+        <source>Across</source>
+        <comment>bench.map.across</comment>
+        <translation>Horizontal</translation>
+    </message>
+    <message>
+        <source>Up</source>
+        <comment>bench.map.up</comment>
+        <translation>Vertical</translation>
+    </message>
+    <message>
+        <source>from</source>
+        <comment>bench.map.from</comment>
+        <translation>de</translation>
+    </message>
+    <message>
+        <source>to</source>
+        <comment>bench.map.to</comment>
+        <translation>a</translation>
+    </message>
+    <message>
+        <source>points</source>
+        <comment>bench.map.points</comment>
+        <translation>puntos</translation>
+    </message>
+    <message>
+        <source>Reading in colours</source>
+        <comment>bench.map.reading</comment>
+        <translation>Lectura en colores</translation>
+    </message>
+    <message>
+        <source>Border of</source>
+        <comment>bench.map.verdict</comment>
+        <translation>Frontera de</translation>
+    </message>
+    <message>
+        <source>No border</source>
+        <comment>bench.map.no_verdict</comment>
+        <translation>Sin frontera</translation>
+    </message>
+    <message>
+        <source>Make the map</source>
+        <comment>bench.map.run</comment>
+        <translation>Hacer el mapa</translation>
+    </message>
+    <message>
+        <source>The processes are starting …</source>
+        <comment>bench.map.begins</comment>
+        <translation>Los procesos están arrancando …</translation>
+    </message>
+    <message>
+        <source>{done} of {count} points are done and kept on the disk.</source>
+        <comment>bench.map.running</comment>
+        <translation>{done} de {count} puntos están hechos y guardados en el disco.</translation>
+    </message>
+    <message>
+        <source>Stopping after the points in hand …</source>
+        <comment>bench.map.stopping</comment>
+        <translation>Se detiene tras los puntos en curso …</translation>
+    </message>
+    <message>
+        <source>All {count} points are done; {refused} of them cannot be.</source>
+        <comment>bench.map.whole</comment>
+        <translation>Los {count} puntos están hechos; {refused} de ellos no son posibles.</translation>
+    </message>
+    <message>
+        <source>Stopped: {done} of {count} points are done. The same map goes on from here, also another day.</source>
+        <comment>bench.map.part</comment>
+        <translation>Parado: {done} de {count} puntos están hechos. El mismo mapa sigue desde aquí, también otro día.</translation>
+    </message>
+    <message>
+        <source>The verdict is the same all over, or no verdict: there is no border.</source>
+        <comment>bench.map.no_border</comment>
+        <translation>El veredicto es el mismo en todas partes, o no lo hay: no hay frontera.</translation>
+    </message>
+    <message>
+        <source>Other choices stand on the left than those of the map shown.</source>
+        <comment>bench.map.other</comment>
+        <translation>A la izquierda hay otra elección que la del mapa mostrado.</translation>
+    </message>
+    <message>
+        <source>Colours: {reading}</source>
+        <comment>bench.map.colours</comment>
+        <translation>Colores: {reading}</translation>
+    </message>
+    <message>
+        <source>cannot be</source>
+        <comment>bench.map.refused</comment>
+        <translation>no es posible</translation>
+    </message>
+    <message>
+        <source>not run yet</source>
+        <comment>bench.map.not_yet</comment>
+        <translation>aún sin calcular</translation>
+    </message>
+    <message>
+        <source>Arrow keys choose a point; the line below tells its values.</source>
+        <comment>bench.map.point</comment>
+        <translation>Las flechas eligen un punto; la línea de abajo dice sus valores.</translation>
+    </message>
+    <message>
+        <source>A map is one run a point, with no spread; a border is no finer than its points.</source>
+        <comment>bench.map.limit</comment>
+        <translation>Un mapa es una pasada por punto, sin dispersión; una frontera no es más fina que sus puntos.</translation>
+    </message>
+    <message>
+        <source>Save table …</source>
+        <comment>bench.csv</comment>
+        <translation>Guardar tabla …</translation>
+    </message>
+    <message>
+        <source>All points with the settings as a CSV file (Ctrl+S)</source>
+        <comment>bench.csv.help</comment>
+        <translation>Todos los puntos con los ajustes en un archivo CSV (Ctrl+S)</translation>
+    </message>
 </context>
 </TS>
