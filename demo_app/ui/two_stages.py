@@ -101,6 +101,13 @@ class TwoStages(QWidget):
         if session.frame is not None:
             self._back.show_frame(session.frame)
 
+    def let_go(self) -> None:
+        """Leave the session, also one whose picture was waited for; what is seen stays."""
+        self._front.let_go()
+        if self.waiting:
+            self._back.hide()
+            self._back.clear()
+
     def clear(self) -> None:
         """Let go of every session; the stage is dark."""
         self._front.clear()

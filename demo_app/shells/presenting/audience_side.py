@@ -161,7 +161,7 @@ class AudienceSide(QObject):
 
     def _let_go(self) -> None:
         for view in self.all_views:
-            view.stage.let_go()
+            view.stages.let_go()
 
     def _listened_to(self) -> bool:
         """Whether anybody reads what is seen."""
