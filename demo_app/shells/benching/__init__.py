@@ -1,0 +1,1 @@
+"""Parts of the prep bench's window."""
