@@ -162,10 +162,13 @@ def _parser() -> argparse.ArgumentParser:
     )
     check.add_argument("files", metavar="FILE", nargs="+")
 
-    bench = command("bench", "papers:bench", "plan a show: answer one question of the prep bench")
-    bench.add_argument(
-        "question", metavar="QUESTION", nargs="?", help="default: list the questions"
+    bench = command(
+        "bench", "papers:bench", "plan a show: the prep bench, or an answer to one question of it"
     )
+    bench.add_argument(
+        "question", metavar="QUESTION", nargs="?", help="default: the window with all of them"
+    )
+    bench.add_argument("--list", action="store_true", help="list the questions and their inputs")
     bench.add_argument(
         "--set",
         metavar="NAME=VALUE",

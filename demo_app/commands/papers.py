@@ -22,10 +22,14 @@ def check(words: argparse.Namespace) -> int:
 
 
 def bench(words: argparse.Namespace) -> int:
-    """Answer a question of the prep bench."""
+    """Answer a question of the prep bench; open its window where none is named."""
+    if words.question is None and not words.list:
+        from demo_app.commands.windows import bench as window
+
+        return window(words)
     from demo_app.content.bench.command import bench, listed
 
-    if words.question is None:
+    if words.list:
         print(listed())
         return 0
 

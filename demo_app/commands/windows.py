@@ -50,6 +50,26 @@ def present(words: argparse.Namespace) -> int:
     )
 
 
+def bench(words: argparse.Namespace) -> int:
+    """The prep bench."""
+    given = [
+        f"--{name}" for name in ("set", "first", "json", "out", "keep") if getattr(words, name)
+    ]
+    if given:
+        raise InputError(
+            f"{given[0]} needs a question",
+            place="bench",
+            remedy="name one; 'lehrlight bench --list' lists them",
+        )
+    if not _has_screen():
+        raise InputError(
+            "no screen was found",
+            place="bench",
+            remedy="'lehrlight bench QUESTION' answers without one, '--list' lists the questions",
+        )
+    return _window("demo_app.shells.bench")
+
+
 def _has_screen() -> bool:
     from demo_app.content.screen import has_screen
 

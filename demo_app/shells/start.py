@@ -132,4 +132,10 @@ def _present(argv: Sequence[str]) -> int:
     return present.run(None, argv)
 
 
-DOORS: dict[str, Callable[[Sequence[str]], int]] = {"present": _present}
+def _bench(argv: Sequence[str]) -> int:
+    from demo_app.shells import bench
+
+    return bench.run(argv)
+
+
+DOORS: dict[str, Callable[[Sequence[str]], int]] = {"present": _present, "bench": _bench}
