@@ -56,6 +56,7 @@ class Conductor(QObject):
         running: Running | None = None,
         *,
         scene: Callable[[str], Scene] = catalogue.scene,
+        session: Callable[..., Session] = Session,
         now: Callable[[], float] = time.time,
         parent: QObject | None = None,
     ) -> None:
@@ -67,7 +68,7 @@ class Conductor(QObject):
         self.favourites: Mapping[int, Favourite] = {}
         self.now = now
         self.calm = False
-        self._worker, self._scene = worker, scene
+        self._worker, self._scene, self._session_for = worker, scene, session
         # Where the step was left for a favourite of another scene.
         self._before: Snapshot | None = None
         self._waiting = False
@@ -285,6 +286,9 @@ class Conductor(QObject):
     def _stage(
         self, wanted: Wanted, snapshot: Snapshot | None = None, back: Snapshot | None = None
     ) -> None:
+        if not wanted.scene:
+            self._leave()
+            return
         try:
             scene = self._scene(wanted.scene)
             settings: Any = make(scene.settings, wanted.settings)
@@ -301,6 +305,14 @@ class Conductor(QObject):
     def _stage_snapshot(self, snapshot: Snapshot) -> None:
         self._fresh(self._scene(snapshot.scene)).restore(snapshot)
 
+    def _leave(self) -> None:
+        """A step without a scene: what was shown goes."""
+        if self.session is not None:
+            self.left.emit()
+            self.session.pause()
+            self.session.deleteLater()
+            self.end()
+
     def _fresh(self, scene: Scene) -> Session:
         """A session of `scene` in place of the one that was shown, whose picture stays."""
         old = self.session
@@ -309,7 +321,7 @@ class Conductor(QObject):
             self.left.emit()
             old.pause()
             old.close()
-        session = Session(scene, self._worker, parent=self)
+        session = self._session_for(scene, self._worker, parent=self)
         if old is not None:
             session.size = old.size
         session.set_calm(self.calm)

@@ -51,12 +51,16 @@ class Engine(Asking):
         self.held = None
         self._set_playing(False)
         if self._faults > 1:
-            self.settings = self.scene.settings()
+            self.settings = self._first_settings()
         self._restart(ask=False)
         if self._faults < 3:
             self._post_now()
         self.changed.emit()
         self.told.emit(problem)
+
+    def _first_settings(self) -> Any:
+        """Settings to go back to."""
+        return self.scene.settings()
 
     def _take_in(self) -> bool:
         """Put into the run what a person did since the last picture; whether there was anything."""

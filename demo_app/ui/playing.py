@@ -101,7 +101,7 @@ class Session(Returning):
 
     def defaults(self) -> None:
         """Put every setting back as it was made, and the speed to the scene's own pace."""
-        settings = self.scene.settings()
+        settings = self._first_settings()
         if settings != self.settings and not self._by_hand():
             return
         self.own_speed = False

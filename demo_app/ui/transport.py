@@ -1,6 +1,7 @@
 """Play, pause, steps, reset, the scene's own buttons, time and speed."""
 
 import itertools
+from collections.abc import Sequence
 
 from PySide6.QtCore import QSignalBlocker, QSize, Qt, Signal
 from PySide6.QtWidgets import (
@@ -152,22 +153,30 @@ class Transport(QWidget):
         if self._session is not None:
             self._session.changed.disconnect(self.refresh)
             self._session.framed.disconnect(self._show_time)
-        for old in self._buttons:
-            self._actions.removeWidget(old)
-            old.deleteLater()
         self._session = session
         self.replay.setVisible(BREAK in {reading.name for reading in session.scene.readings})
-        self._buttons = [ActionButton(action, self) for action in session.scene.actions]
-        for place, new in enumerate(self._buttons):
-            new.asked.connect(session.act)
-            row, column = divmod(place, ABREAST)
-            last = place == len(self._buttons) - 1
-            self._actions.addWidget(new, row, column, 1, ABREAST - column if last else 1)
-        for one, following in itertools.pairwise(self._in_order()):
-            self.setTabOrder(one, following)
+        self.offer(session.scene.actions)
         session.changed.connect(self.refresh)
         session.framed.connect(self._show_time)
         self.refresh()
+
+    def offer(self, actions: Sequence[Action]) -> None:
+        """Which of the scene's own buttons there are."""
+        if tuple(actions) == tuple(old.action for old in self._buttons):
+            return
+        for old in self._buttons:
+            self._actions.removeWidget(old)
+            old.hide()
+            old.deleteLater()
+        self._buttons = [ActionButton(action, self) for action in actions]
+        for place, new in enumerate(self._buttons):
+            new.asked.connect(self._act)
+            row, column = divmod(place, ABREAST)
+            last = place == len(self._buttons) - 1
+            self._actions.addWidget(new, row, column, 1, ABREAST - column if last else 1)
+            new.show()
+        for one, following in itertools.pairwise(self._in_order()):
+            self.setTabOrder(one, following)
 
     def _in_order(self) -> list[QWidget]:
         """What Tab goes through, row by row."""
@@ -218,6 +227,10 @@ class Transport(QWidget):
         session = self._session
         assert session is not None
         return max(session.end_s, session.time_s, 1e-9)
+
+    def _act(self, action: Action) -> None:
+        if self._session is not None:
+            self._session.act(action)
 
     def _toggle(self) -> None:
         if self._session is not None:

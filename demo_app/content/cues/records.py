@@ -133,6 +133,9 @@ class Step:
     helper : Helper or None
     question : Question or None
     contingencies : tuple of Contingency
+    phases : tuple of str
+        Parts that it walks through (see `demo_app.content.running.records`), where they are others
+        than usual.
     line : int
         Line of the file on which the step begins; 0 if it has none.
     """
@@ -156,6 +159,7 @@ class Step:
     helper: Helper | None = None
     question: Question | None = None
     contingencies: tuple[Contingency, ...] = ()
+    phases: tuple[str, ...] = ()
     line: int = 0
 
 

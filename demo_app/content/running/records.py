@@ -16,6 +16,9 @@ it, and the bars say who was right.
 A step without a question only opens.
 """
 
+DRIVE, SHARE = "drive", "share"
+"""Further parts of a lesson's tasks: pupils drive the scene; they tell what came of it."""
+
 ANSWERED = (REVEAL, RESULT)
 """Phases in which the live run answers."""
 
@@ -97,6 +100,8 @@ def question_of(running: Running, sheet: Sheet) -> Question | None:
 
 def phases_of(step: Step) -> tuple[str, ...]:
     """Phases that a step walks through."""
+    if step.phases:
+        return step.phases
     return PHASES if step.question is not None else (OPEN,)
 
 
