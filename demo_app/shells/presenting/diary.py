@@ -18,6 +18,7 @@ from demo_app.content.running.records import Running
 from demo_app.scenes.scene import View
 from demo_app.shells.presenting.window import PresentWindow
 from demo_app.ui import words
+from demo_app.ui.answering import Outcome
 
 if TYPE_CHECKING:
     from demo_app.content.hot import HotPiece
@@ -49,6 +50,7 @@ class Diary(QObject):
         # The show that rows typed after its end still belong to.
         self._show: int | None = entry.show
         self._before: Running = self._conductor.running
+        self._outcome: Outcome | None = None
         self._begun: float | None = None
         self._hot: HotPiece | None = None
         self._lines: tuple[str, ...] = ()
@@ -77,9 +79,9 @@ class Diary(QObject):
         """Write down where the show is."""
         conductor = self._conductor
         running, outcome = conductor.running, conductor.outcome
-        if running is self._before and outcome is None:
+        if running is self._before and outcome is self._outcome:
             return
-        before, self._before = self._before, running
+        before, self._before, self._outcome = self._before, running, outcome
         if not conductor.sheet.minutes:
             return  # Scenes without a sheet are no show.
         right = None if outcome is None else outcome.right

@@ -45,6 +45,7 @@ class Keeping(QObject):
         conductor = window.conductor
         conductor.changed.connect(self._changed)
         conductor.made.connect(self.autosave.watch)
+        self.autosave.watch(conductor.session)
         window.teach.changed.connect(self._keep_keys)
         window.before.form.changed.connect(self._keep_venue)
         window.before.form.told.connect(window.tell)
@@ -169,12 +170,12 @@ class Keeping(QObject):
         if path is None or not path.exists():
             return
         self._watcher.addPath(str(path))
-        digest = digest_of(path.read_bytes())
-        if digest == conductor.running.digest:
-            return
         try:
+            digest = digest_of(path.read_bytes())
+            if digest == conductor.running.digest:
+                return
             sheet: Sheet = load(path)
-        except InputError as error:
+        except (OSError, InputError) as error:
             self._window.tell(words.text("sheet.broken", problem=error))
             return
         self._window.show_sheet(sheet, digest)
