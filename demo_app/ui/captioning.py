@@ -4,7 +4,6 @@ from collections.abc import Callable
 
 from PySide6.QtCore import QObject, QTimer, Signal
 
-from demo_app.content.describe import spoken
 from demo_app.ui.playing import Session
 
 EVERY_MS = 1500
@@ -51,6 +50,8 @@ class Captioning(QObject):
         session = self._session_of()
         if session is None or session.frame is None or not self._wanted():
             return
+        from demo_app.content.describe import spoken
+
         frame = session.frame
         before, seen = self._last
         if before is session and seen is frame:

@@ -3,10 +3,10 @@
 import datetime
 from collections.abc import Callable
 from functools import partial
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, QTimer
 
-from demo_app.content.projector import Hall
 from demo_app.content.venue import Venue
 from demo_app.scenes.scene import Reading
 from demo_app.shells.audience import AudienceWindow
@@ -14,12 +14,14 @@ from demo_app.ui import show_words
 from demo_app.ui.audience_view import LIVE, AudienceView, sizes_of
 from demo_app.ui.captioning import Captioning
 from demo_app.ui.conductor import Conductor
-from demo_app.ui.languages import Language, language
 from demo_app.ui.playing import Session
 from demo_app.ui.preferences import Preferences
-from demo_app.ui.projector_card import ProjectorCard
 from demo_app.ui.request import Frame
 from demo_app.ui.show_page import ShowPage
+
+if TYPE_CHECKING:
+    from demo_app.ui.languages import Language
+    from demo_app.ui.projector_card import ProjectorCard
 
 MIRROR_MS = 2000
 FADED_MS = 450
@@ -57,7 +59,7 @@ class AudienceSide(QObject):
         self.out: AudienceWindow | None = None
         self.preferences = Preferences()
         self._second: Language | None = None
-        self._card = ProjectorCard()
+        self._card: ProjectorCard | None = None
         self.captioning = Captioning(lambda: conductor.session, self._listened_to, self)
         self.captioning.said.connect(self._caption)
         self._mirroring = QTimer(self)
@@ -112,7 +114,11 @@ class AudienceSide(QObject):
     def set_preferences(self, preferences: Preferences) -> None:
         """How the audience's view looks, moves and speaks."""
         self.preferences = preferences
-        self._second = language(preferences.second) if preferences.second else None
+        self._second = None
+        if preferences.second:
+            from demo_app.ui.languages import language
+
+            self._second = language(preferences.second)
         for view in self.all_views:
             view.set_motion(preferences.motion)
             view.set_sizing(partial(sizes_of, scale=preferences.look.scale))
@@ -154,8 +160,13 @@ class AudienceSide(QObject):
     def show_projector_card(self, venue: Venue, on: bool) -> None:
         """The projector card, or what was there."""
         if on:
-            hall = Hall(venue.number("picture_height_m"), venue.number("hall_depth_m"))
-            self._card.set_hall(hall)
+            from demo_app.content.projector import Hall
+            from demo_app.ui.projector_card import ProjectorCard
+
+            self._card = self._card or ProjectorCard()
+            self._card.set_hall(
+                Hall(venue.number("picture_height_m"), venue.number("hall_depth_m"))
+            )
         for view in self.views:
             view.show_widget(self._card if on else None)
 

@@ -3,7 +3,6 @@
 from dataclasses import dataclass
 from pathlib import Path
 
-from demo_app.content.cues.load import load
 from demo_app.content.cues.records import Sheet
 from demo_app.content.running import walking
 from demo_app.content.running.records import Running
@@ -35,6 +34,8 @@ class Opening:
 
 def opened_sheet(path: Path, *, rehearsal: bool = False) -> Opening:
     """A show at the first step of the sheet at `path`; `InputError` for its first mistake."""
+    from demo_app.content.cues.load import load
+
     sheet = load(path)
     digest = digest_of(path.read_bytes())
     return Opening(sheet=sheet, running=walking.ready(sheet, digest=digest, rehearsal=rehearsal))
@@ -50,6 +51,8 @@ def gone_on(saved: Saved, now: float) -> Opening:
     """
     assert saved.sheet is not None
     assert saved.running is not None
+    from demo_app.content.cues.load import load
+
     path = Path(saved.sheet)
     sheet = load(path)
     digest = digest_of(path.read_bytes())

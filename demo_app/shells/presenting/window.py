@@ -3,7 +3,7 @@
 import datetime
 from collections.abc import Sequence
 from functools import cached_property
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import QSize, Qt, QTimer, Signal
 from PySide6.QtGui import QCloseEvent, QResizeEvent
@@ -25,13 +25,6 @@ from demo_app.ui.audience_view import AudienceView
 from demo_app.ui.conductor import Conductor
 from demo_app.ui.controls import Controls
 from demo_app.ui.keymap import Context, Keymap
-from demo_app.ui.languages import ENGLISH_CODE, languages
-from demo_app.ui.pages.after import AfterPage
-from demo_app.ui.pages.before import BeforePage
-from demo_app.ui.pages.between import BetweenPage
-from demo_app.ui.pages.emergency import EmergencyPage
-from demo_app.ui.pages.screens import ScreensPage
-from demo_app.ui.pages.steps import StepsPage
 from demo_app.ui.playing import Session
 from demo_app.ui.preferences import Preferences
 from demo_app.ui.remote import Remote
@@ -39,8 +32,16 @@ from demo_app.ui.request import Frame
 from demo_app.ui.show_header import ShowHeader
 from demo_app.ui.show_page import ShowPage
 from demo_app.ui.stage_view import StageView
-from demo_app.ui.teach_page import TeachPage
 from demo_app.ui.worker import Worker
+
+if TYPE_CHECKING:
+    from demo_app.ui.pages.after import AfterPage
+    from demo_app.ui.pages.before import BeforePage
+    from demo_app.ui.pages.between import BetweenPage
+    from demo_app.ui.pages.emergency import EmergencyPage
+    from demo_app.ui.pages.screens import ScreensPage
+    from demo_app.ui.pages.steps import StepsPage
+    from demo_app.ui.teach_page import TeachPage
 
 SECOND_MS = 500
 EMERGENCY = "emergency"
@@ -187,8 +188,10 @@ class PresentWindow(QWidget):
     # Pages
 
     @cached_property
-    def steps(self) -> StepsPage:
+    def steps(self) -> "StepsPage":
         """The page with all steps."""
+        from demo_app.ui.pages.steps import StepsPage
+
         page = StepsPage()
         page.list.chosen.connect(self._jump)
         page.fit_asked.connect(self.conductor.fit)
@@ -200,8 +203,10 @@ class PresentWindow(QWidget):
         return page
 
     @cached_property
-    def before(self) -> BeforePage:
+    def before(self) -> "BeforePage":
         """The page for the time before a show."""
+        from demo_app.ui.pages.before import BeforePage
+
         page = BeforePage()
         page.minutes_chosen.connect(self.cut)
         page.rehearsal_chosen.connect(self.conductor.rehearse)
@@ -211,23 +216,31 @@ class PresentWindow(QWidget):
         return page
 
     @cached_property
-    def between(self) -> BetweenPage:
+    def between(self) -> "BetweenPage":
         """The page for the time between two shows."""
+        from demo_app.ui.pages.between import BetweenPage
+
         page = BetweenPage()
         self._add("between", page)
         return page
 
     @cached_property
-    def after(self) -> AfterPage:
+    def after(self) -> "AfterPage":
         """The page for the time after a show."""
+        from demo_app.ui.pages.after import AfterPage
+
         page = AfterPage()
         self._add("after", page)
         return page
 
     @cached_property
-    def screens(self) -> ScreensPage:
+    def screens(self) -> "ScreensPage":
         """The page about both windows."""
+        from demo_app.ui.languages import ENGLISH_CODE, languages
+
         known = [(one.code, one.name) for one in languages() if one.code != ENGLISH_CODE]
+        from demo_app.ui.pages.screens import ScreensPage
+
         page = ScreensPage(tuple(known))
         page.chosen.connect(self.set_preferences)
         page.card_asked.connect(self._show_card)
@@ -236,16 +249,20 @@ class PresentWindow(QWidget):
         return page
 
     @cached_property
-    def teach(self) -> TeachPage:
+    def teach(self) -> "TeachPage":
         """The page on which keys are taught."""
+        from demo_app.ui.teach_page import TeachPage
+
         page = TeachPage(self.remote)
         page.changed.connect(self.strip.set_keymap)
         self._add("keys", page)
         return page
 
     @cached_property
-    def emergency(self) -> EmergencyPage:
+    def emergency(self) -> "EmergencyPage":
         """The presenter's emergency card."""
+        from demo_app.ui.pages.emergency import EmergencyPage
+
         page = EmergencyPage()
         page.show_lines(show_words.emergency_lines(self.venue))
         self._add(EMERGENCY, page)
@@ -263,7 +280,7 @@ class PresentWindow(QWidget):
         if self._sizes is not None:
             page.set_sizes(self._sizes)
 
-    def _show_steps(self, page: StepsPage) -> None:
+    def _show_steps(self, page: "StepsPage") -> None:
         conductor, running, sheet = self.conductor, self.conductor.running, self.conductor.sheet
         page.list.show_run(sheet, running.place, running.kept, running.spent)
         rehearsed = clock.rehearsed(running, sheet, conductor.now()) if running.rehearsal else None
