@@ -109,6 +109,14 @@ def _parser() -> argparse.ArgumentParser:
         "--go-on", action="store_true", help="go on with a show that was interrupted, unasked"
     )
 
+    kiosk = command("kiosk", "windows:kiosk", "the unattended touch screen of a gallery")
+    way = kiosk.add_mutually_exclusive_group()
+    way.add_argument(
+        "--set-code", action="store_true", help="set the staff's code: type it twice, unseen"
+    )
+    way.add_argument("--counts", metavar="FILE.csv", help="write the counts as a table")
+    way.add_argument("--window", action="store_true", help="the window alone, unsupervised")
+
     scenes = command("scenes", "runs:scenes", "list scenes with their settings and readings")
     scenes.add_argument("--json", action="store_true", help="for programs")
 

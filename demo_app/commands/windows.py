@@ -70,6 +70,36 @@ def bench(words: argparse.Namespace) -> int:
     return _window("demo_app.shells.bench")
 
 
+def kiosk(words: argparse.Namespace) -> int:
+    """The unattended screen: its supervisor, its window, or what staff do without either."""
+    from demo_app.content.kiosk import command
+
+    if words.set_code:
+        print(command.set_code(_secret("Code: "), _secret("Again: ")))
+        return 0
+    if words.counts is not None:
+        print(command.write_counts(Path(words.counts)))
+        return 0
+    if not _has_screen():
+        raise InputError(
+            "no screen was found", place="kiosk", remedy="start it from a session with a screen"
+        )
+    if words.window:
+        return _window("demo_app.shells.kiosk")
+    from demo_app.shells.supervising import run
+
+    return run()
+
+
+def _secret(prompt: str) -> str:
+    """A line that is typed unseen, or comes down a pipe."""
+    import getpass
+
+    if sys.stdin is not None and sys.stdin.isatty():
+        return getpass.getpass(prompt)
+    return sys.stdin.readline().strip() if sys.stdin is not None else ""
+
+
 def _has_screen() -> bool:
     from demo_app.content.screen import has_screen
 

@@ -85,3 +85,4 @@ def _keep(path: Path, spare: Path) -> None:
         content = path.read_bytes()
         if not spare.is_file() or spare.read_bytes() != content:
             write_bytes(spare, content)
+        site_file.close_to_others(spare)

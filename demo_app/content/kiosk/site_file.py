@@ -1,5 +1,6 @@
 """The site file ``kiosk.toml``: read, checked, written; and what stands in for a broken one."""
 
+import contextlib
 import datetime
 import re
 from collections.abc import Mapping
@@ -54,16 +55,20 @@ def mistakes(path: Path) -> tuple[InputError, ...]:
 def save(site: Site, path: Path) -> None:
     """Write what `site` says into the file at `path`, whole; comments there stay.
 
+    A broken file there makes way for a new one and is kept as ``kiosk.broken.toml``.
+
     Raises
     ------
     InputError
-        If it cannot be written. A broken file is replaced by a new one.
+        If it cannot be written.
     """
-    try:
-        document: Any = tomlkit.parse(read_small(path, KIND))
-        load(path)
-    except InputError:
-        document = tomlkit.parse(template())
+    text = None
+    with contextlib.suppress(InputError):
+        text = read_small(path, KIND)
+    good = text is not None and not mistakes(path)
+    if text is not None and not good:
+        write_text(path.with_name(f"{path.stem}.broken{path.suffix}"), text)
+    document: Any = tomlkit.parse(text if text is not None and good else template())
     for key, value in _top(site).items():
         _set(document, key, value)
     for key, values in _tables(site).items():
@@ -75,6 +80,13 @@ def save(site: Site, path: Path) -> None:
         for name, value in values.items():
             _set(table, name, value)
     write_text(path, tomlkit.dumps(document))
+    close_to_others(path)
+
+
+def close_to_others(path: Path) -> None:
+    """Let nobody else read the hash in the file at `path`: a code of six digits can be tried."""
+    with contextlib.suppress(OSError):
+        path.chmod(0o600)
 
 
 def template() -> str:
