@@ -334,7 +334,17 @@
     <message>
         <source>first: plates twice as thick; full: the whole flask.</source>
         <comment>reading.answer.help</comment>
-        <translation>first: Platten doppelter Dicke; full: der ganze Kolben.</translation>
+        <translation>erste Schätzung: Platten doppelter Dicke; ganz berechnet: der Kolben.</translation>
+    </message>
+    <message>
+        <source>first</source>
+        <comment>value.answer.first</comment>
+        <translation>erste Schätzung</translation>
+    </message>
+    <message>
+        <source>full</source>
+        <comment>value.answer.full</comment>
+        <translation>ganz berechnet</translation>
     </message>
     <message>
         <source>Progress</source>
@@ -1371,6 +1381,31 @@
         <source>The corner that is pulled hardest.</source>
         <comment>reading.weak_corner.help</comment>
         <translation>Die Ecke, an der es am stärksten zieht.</translation>
+    </message>
+    <message>
+        <source>lower left</source>
+        <comment>value.weak_corner.lower left</comment>
+        <translation>unten links</translation>
+    </message>
+    <message>
+        <source>lower right</source>
+        <comment>value.weak_corner.lower right</comment>
+        <translation>unten rechts</translation>
+    </message>
+    <message>
+        <source>upper left</source>
+        <comment>value.weak_corner.upper left</comment>
+        <translation>oben links</translation>
+    </message>
+    <message>
+        <source>upper right</source>
+        <comment>value.weak_corner.upper right</comment>
+        <translation>oben rechts</translation>
+    </message>
+    <message>
+        <source>hardly before another</source>
+        <comment>value.weak_corner.hardly before another</comment>
+        <translation>kaum vor einer anderen</translation>
     </message>
     <message>
         <source>Pull there</source>
@@ -3796,9 +3831,44 @@
         <translation>Das Schlechtere aus Oberflächendruck und Bruchstückzahl.</translation>
     </message>
     <message>
+        <source>annealed</source>
+        <comment>value.grade.annealed</comment>
+        <translation>gekühlt</translation>
+    </message>
+    <message>
+        <source>heat-strengthened</source>
+        <comment>value.grade.heat-strengthened</comment>
+        <translation>teilvorgespannt</translation>
+    </message>
+    <message>
+        <source>toughened</source>
+        <comment>value.grade.toughened</comment>
+        <translation>vorgespannt</translation>
+    </message>
+    <message>
         <source>Grade limited by</source>
         <comment>reading.grade_limited_by</comment>
         <translation>Einstufung begrenzt durch</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <comment>value.grade_limited_by.nothing</comment>
+        <translation>nichts</translation>
+    </message>
+    <message>
+        <source>surface compression</source>
+        <comment>value.grade_limited_by.surface compression</comment>
+        <translation>Druck in der Oberfläche</translation>
+    </message>
+    <message>
+        <source>particle count</source>
+        <comment>value.grade_limited_by.particle count</comment>
+        <translation>Zahl der Bruchstücke</translation>
+    </message>
+    <message>
+        <source>both</source>
+        <comment>value.grade_limited_by.both</comment>
+        <translation>beides</translation>
     </message>
     <message>
         <source>A crack runs by itself</source>

@@ -334,7 +334,17 @@
     <message>
         <source>first: plates twice as thick; full: the whole flask.</source>
         <comment>reading.answer.help</comment>
-        <translation>first: placas del doble de espesor; full: todo el matraz.</translation>
+        <translation>primera estimación: placas del doble de espesor; completo: el matraz.</translation>
+    </message>
+    <message>
+        <source>first</source>
+        <comment>value.answer.first</comment>
+        <translation>primera estimación</translation>
+    </message>
+    <message>
+        <source>full</source>
+        <comment>value.answer.full</comment>
+        <translation>cálculo completo</translation>
     </message>
     <message>
         <source>Progress</source>
@@ -1371,6 +1381,31 @@
         <source>The corner that is pulled hardest.</source>
         <comment>reading.weak_corner.help</comment>
         <translation>La esquina con mayor tracción.</translation>
+    </message>
+    <message>
+        <source>lower left</source>
+        <comment>value.weak_corner.lower left</comment>
+        <translation>abajo a la izquierda</translation>
+    </message>
+    <message>
+        <source>lower right</source>
+        <comment>value.weak_corner.lower right</comment>
+        <translation>abajo a la derecha</translation>
+    </message>
+    <message>
+        <source>upper left</source>
+        <comment>value.weak_corner.upper left</comment>
+        <translation>arriba a la izquierda</translation>
+    </message>
+    <message>
+        <source>upper right</source>
+        <comment>value.weak_corner.upper right</comment>
+        <translation>arriba a la derecha</translation>
+    </message>
+    <message>
+        <source>hardly before another</source>
+        <comment>value.weak_corner.hardly before another</comment>
+        <translation>casi a la vez que otra</translation>
     </message>
     <message>
         <source>Pull there</source>
@@ -3796,9 +3831,44 @@
         <translation>Lo peor entre compresión superficial y número de fragmentos.</translation>
     </message>
     <message>
+        <source>annealed</source>
+        <comment>value.grade.annealed</comment>
+        <translation>recocido</translation>
+    </message>
+    <message>
+        <source>heat-strengthened</source>
+        <comment>value.grade.heat-strengthened</comment>
+        <translation>termoendurecido</translation>
+    </message>
+    <message>
+        <source>toughened</source>
+        <comment>value.grade.toughened</comment>
+        <translation>templado</translation>
+    </message>
+    <message>
         <source>Grade limited by</source>
         <comment>reading.grade_limited_by</comment>
         <translation>Categoría limitada por</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <comment>value.grade_limited_by.nothing</comment>
+        <translation>nada</translation>
+    </message>
+    <message>
+        <source>surface compression</source>
+        <comment>value.grade_limited_by.surface compression</comment>
+        <translation>compresión superficial</translation>
+    </message>
+    <message>
+        <source>particle count</source>
+        <comment>value.grade_limited_by.particle count</comment>
+        <translation>número de fragmentos</translation>
+    </message>
+    <message>
+        <source>both</source>
+        <comment>value.grade_limited_by.both</comment>
+        <translation>ambas</translation>
     </message>
     <message>
         <source>A crack runs by itself</source>

@@ -6,18 +6,36 @@ cannot see them: `demo_app.translating` writes them into the translation files.
 
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
+from typing import get_args
 
 from demo_app.content.describe_words import ENGLISH as DESCRIBED
+from demo_app.physics.filling.moulded import CORNERS
+from demo_app.physics.grades import GRADES, Limit
 from demo_app.scenes.catalogue import scenes
-from demo_app.scenes.scene import Action, Reading, Scene
+from demo_app.scenes.scene import Reading, Scene
 from demo_app.scenes.settings import Setting, settings_of
 from demo_app.ui import words
+from demo_app.ui.language_ids import (
+    DESCRIBE,
+    LANGUAGE,
+    NAME,
+    SELF,
+    UI,
+    choice_id,
+    help_id,
+    label_id,
+    scene_context,
+    text_id,
+    value_id,
+)
 
-DESCRIBE = "describe"
-UI = "ui"
-LANGUAGE = "language"
-NAME = "name"
-SELF = "English"
+READ: Mapping[tuple[str, str], tuple[str, ...]] = {
+    ("bubble", "answer"): ("first", "full"),
+    ("dish", "weak_corner"): (*CORNERS, "hardly before another"),
+    ("toughen", "grade"): GRADES,
+    ("toughen", "grade_limited_by"): get_args(Limit),
+}
+"""Words that a scene's reading can be, by scene and reading; several have ", " between them."""
 
 
 @dataclass(frozen=True)
@@ -37,33 +55,6 @@ class Source:
     context: str
     id: str
     english: str
-
-
-def scene_context(scene: Scene) -> str:
-    """Context of a scene's texts."""
-    return f"scene.{scene.id}"
-
-
-def text_id(name: str) -> str:
-    """Id of a sentence, or of the name of a curve, an axis or a stress."""
-    return f"text.{name}"
-
-
-def label_id(what: Setting | Reading | Action) -> str:
-    """Id of the name of a setting, a reading (or a curve over time) or a button."""
-    if isinstance(what, Action):
-        return f"action.{what.id}"
-    return f"{'setting' if isinstance(what, Setting) else 'reading'}.{what.name}"
-
-
-def help_id(what: Setting | Reading) -> str:
-    """Id of the sentence that explains a setting or a reading."""
-    return f"{label_id(what)}.help"
-
-
-def choice_id(setting: Setting, choice: str) -> str:
-    """Id of one of a setting's choices."""
-    return f"choice.{setting.name}.{choice}"
 
 
 def sources() -> tuple[Source, ...]:
@@ -90,6 +81,8 @@ def scene_sources(scene: Scene) -> Iterator[Source]:
             yield Source(context, choice_id(setting, choice), words.choice(choice))
     for reading in (*scene.readings, *scene.traces):
         yield from _named(context, reading)
+        for word in READ.get((scene.id, reading.name), ()):
+            yield Source(context, value_id(reading, word), word)
 
 
 def _named(context: str, what: Setting | Reading) -> Iterator[Source]:

@@ -22,7 +22,7 @@ from demo_app.optics.instrument import Instrument
 from demo_app.scenes.scene import Action, Message, Reading, Scene
 from demo_app.scenes.settings import Setting, Value
 from demo_app.ui import words
-from demo_app.ui.language_sources import (
+from demo_app.ui.language_ids import (
     DESCRIBE,
     LANGUAGE,
     NAME,
@@ -33,6 +33,7 @@ from demo_app.ui.language_sources import (
     label_id,
     scene_context,
     text_id,
+    value_id,
 )
 from demo_app.ui.template import Template
 
@@ -121,6 +122,24 @@ class Language:
         if isinstance(value, str):
             return ", ".join(self.choice(scene, setting, one) for one in value.split(","))
         return self.quantity(value, setting.unit, 4)
+
+    def reading(self, scene: Scene, spec: Reading, value: Any) -> str:
+        """Value of a reading, with its unit; None is a dash."""
+        if value is None:
+            return self.text("none")
+        if isinstance(value, bool):
+            return self.text("yes" if value else "no")
+        if isinstance(value, str):
+            context = scene_context(scene)
+            parts = value.split(", ")
+            return ", ".join(self._said(context, value_id(spec, one), one) for one in parts)
+        return self.odds(value) if "_probability" in spec.name else self.quantity(value, spec.unit)
+
+    def odds(self, value: float) -> str:
+        """Probability in percent, as `demo_app.ui.words.odds` tells it."""
+        least = words.LEAST_ODDS
+        name = "odds.under" if value < least else "odds.over" if value > 1 - least else "odds"
+        return self.text(name, percent=self.number(100 * min(max(value, least), 1 - least)))
 
     def number(self, value: float, digits: int = 3) -> str:
         """Number as `demo_app.ui.words.number` rounds it."""
