@@ -537,7 +537,7 @@
     <message>
         <source>Bottles may keep {limit:.0f} (temper number 4 by ASTM C148); this piece has {nm:.1f} nm on each centimetre. Good enough, after {hours:.1f} hours.</source>
         <comment>text.good_ware</comment>
-        <translation>Flaschen dürfen {limit:.0f} behalten (Kühlgrad 4 nach ASTM C148); dieses Stück hat {nm:.1f} nm auf jedem Zentimeter. Gut genug, nach {hours:.1f} Stunden.</translation>
+        <translation>Flaschen dürfen {limit:.0f} behalten (Kühlgüte 4 nach ASTM C148); dieses Stück hat {nm:.1f} nm auf jedem Zentimeter. Gut genug, nach {hours:.1f} Stunden.</translation>
     </message>
     <message>
         <source>{nm:.0f} nm stay on each centimetre. Lenses may keep {limit:.0f} (ISO 10110-2): too much. Hold at {hold:.0f} °C, then {slow:.3g} °C an hour: {hours:.1f} hours in all would do.</source>
@@ -552,7 +552,7 @@
     <message>
         <source>{nm:.0f} nm stay on each centimetre. Bottles may keep {limit:.0f} (temper number 4 by ASTM C148): too much. Hold at {hold:.0f} °C, then {slow:.3g} °C an hour: {hours:.1f} hours in all would do.</source>
         <comment>text.bad_ware</comment>
-        <translation>{nm:.0f} nm bleiben auf jedem Zentimeter. Flaschen dürfen {limit:.0f} behalten (Kühlgrad 4 nach ASTM C148): zu viel. {hold:.0f} °C halten, dann {slow:.3g} °C je Stunde: {hours:.1f} Stunden insgesamt würden reichen.</translation>
+        <translation>{nm:.0f} nm bleiben auf jedem Zentimeter. Flaschen dürfen {limit:.0f} behalten (Kühlgüte 4 nach ASTM C148): zu viel. {hold:.0f} °C halten, dann {slow:.3g} °C je Stunde: {hours:.1f} Stunden insgesamt würden reichen.</translation>
     </message>
     <message>
         <source>{nm:.0f} nm stay on each centimetre. Lenses may keep {limit:.0f} (ISO 10110-2): too much, and no programme that was tried would do.</source>
@@ -567,7 +567,7 @@
     <message>
         <source>{nm:.0f} nm stay on each centimetre. Bottles may keep {limit:.0f} (temper number 4 by ASTM C148): too much, and no programme that was tried would do.</source>
         <comment>text.hopeless_ware</comment>
-        <translation>{nm:.0f} nm bleiben auf jedem Zentimeter. Flaschen dürfen {limit:.0f} behalten (Kühlgrad 4 nach ASTM C148): zu viel, und keines der probierten Programme würde reichen.</translation>
+        <translation>{nm:.0f} nm bleiben auf jedem Zentimeter. Flaschen dürfen {limit:.0f} behalten (Kühlgüte 4 nach ASTM C148): zu viel, und keines der probierten Programme würde reichen.</translation>
     </message>
     <message>
         <source>time</source>
@@ -827,7 +827,7 @@
     <message>
         <source>Lenses (ISO 10110-2: 10 nm/cm), magnifiers (20 nm/cm), ware (ASTM C148: number 4).</source>
         <comment>setting.limit.help</comment>
-        <translation>Linsen (ISO 10110-2: 10 nm/cm), Lupen (20 nm/cm), Gebrauchsglas (ASTM C148: Grad 4).</translation>
+        <translation>Linsen (ISO 10110-2: 10 nm/cm), Lupen (20 nm/cm), Gebrauchsglas (ASTM C148: Kühlgüte 4).</translation>
     </message>
     <message>
         <source>Optics</source>
@@ -957,7 +957,7 @@
     <message>
         <source>Real temper number</source>
         <comment>reading.temper_number</comment>
-        <translation>Wirklicher Kühlgrad</translation>
+        <translation>Wirkliche Kühlgüte</translation>
     </message>
     <message>
         <source>ASTM C148: strain discs in 4.06 mm.</source>
@@ -6710,6 +6710,341 @@
         <source>All points with the settings as a CSV file (Ctrl+S)</source>
         <comment>bench.csv.help</comment>
         <translation>Alle Punkte mit den Einstellungen als CSV-Datei (Strg+S)</translation>
+    </message>
+    <message>
+        <source>Outreach</source>
+        <comment>outreach</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A whole lesson for a class: no flame, no breakage, predictions and tasks.</source>
+        <comment>outreach.help</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which lesson?</source>
+        <comment>outreach.choose</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ages {low} to {high} · {minutes} min · {steps} steps</source>
+        <comment>outreach.choose.note</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open another lesson …</source>
+        <comment>outreach.choose.other</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Begin the lesson ▶</source>
+        <comment>outreach.begin</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hand over to the group ▶</source>
+        <comment>outreach.drive</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back to the lesson ▶</source>
+        <comment>outreach.share</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>◀ Back to the lesson</source>
+        <comment>outreach.back</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“{label}” is not part of this lesson here.</source>
+        <comment>outreach.refused</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ages {low} to {high}</source>
+        <comment>outreach.ages</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>First write your own letter on paper. Nobody speaks yet.</source>
+        <comment>outreach.paper</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hands up for the letter that you wrote.</source>
+        <comment>outreach.count</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody is told yet. Let us look.</source>
+        <comment>outreach.bars</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Now vote once more</source>
+        <comment>outreach.again</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write a second letter beside the first, in silence.</source>
+        <comment>outreach.again.paper</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Read the letter that you wrote first. Would you write it again?</source>
+        <comment>outreach.again.line</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write your answer on the slip before you go.</source>
+        <comment>outreach.exit</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>You may change: {labels}</source>
+        <comment>outreach.may</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>You may change</source>
+        <comment>outreach.may.title</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>First agree on what you would try, and write it down.</source>
+        <comment>outreach.first</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tell the others: what did you change, and what happened?</source>
+        <comment>outreach.tell</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tell the others: what did you change, and why?</source>
+        <comment>outreach.why</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Try it</source>
+        <comment>outreach.try</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Show the result</source>
+        <comment>outreach.look</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The model works it out …</source>
+        <comment>outreach.working</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Next group</source>
+        <comment>outreach.fresh</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hint</source>
+        <comment>outreach.hint</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tries: {count}</source>
+        <comment>outreach.tries</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No try yet</source>
+        <comment>outreach.ready</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>✓ Reached at try {count}</source>
+        <comment>outreach.reached</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>✗ Not reached yet</source>
+        <comment>outreach.not_yet</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>✓ {label}: {value}</source>
+        <comment>outreach.goal.met</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>✗ {label}: {value}</source>
+        <comment>outreach.goal.missed</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Best so far: {label} {value}</source>
+        <comment>outreach.best</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Groups that reached it: {count} of {groups}</source>
+        <comment>outreach.by</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Largest retardation seen</source>
+        <comment>outreach.peak</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{ask}  ·  {tries}</source>
+        <comment>outreach.goal.line</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The model cannot work that out: {problem}</source>
+        <comment>outreach.failed</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tries end with the task: begin the next one with Try it.</source>
+        <comment>outreach.interrupted</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Votes</source>
+        <comment>page.votes</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Paper</source>
+        <comment>page.handout</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lesson</source>
+        <comment>page.lesson</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Votes before and after</source>
+        <comment>votes.title</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No hands have been counted yet.</source>
+        <comment>votes.none</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>before</source>
+        <comment>votes.before</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>after</source>
+        <comment>votes.after</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not counted yet</source>
+        <comment>votes.after.none</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>✓ {answer}</source>
+        <comment>votes.right</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} ({percent} %)</source>
+        <comment>votes.count</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hands alone are counted: no names, and nobody can be told from these numbers.</source>
+        <comment>votes.note</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save as a table …</source>
+        <comment>votes.save</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kept in {path}</source>
+        <comment>votes.kept</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The votes are not on the disk: save them as a table before you close.</source>
+        <comment>votes.unkept</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The votes are not on the disk. Close again within {seconds} s to leave them.</source>
+        <comment>votes.close</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Paper for the class</source>
+        <comment>handout.title</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A worksheet and its answer key come from the same number: the class gets the one, you keep the other. Print in black and white.</source>
+        <comment>handout.help</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Number of the worksheet</source>
+        <comment>handout.seed</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Paper size</source>
+        <comment>handout.paper</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save worksheet and key …</source>
+        <comment>handout.save</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The model computes every number of the worksheet …</source>
+        <comment>handout.busy</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Saved: {paths}</source>
+        <comment>handout.saved</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kit</source>
+        <comment>handout.kit</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What pupils commonly believe, and how to meet it</source>
+        <comment>handout.beliefs</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>allergens</source>
+        <comment>hazard.allergens</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>small parts</source>
+        <comment>hazard.small-parts</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>warm lamp</source>
+        <comment>hazard.warm-lamp</comment>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 </TS>
