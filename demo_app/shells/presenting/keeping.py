@@ -10,6 +10,7 @@ from demo_app.content import venue_file
 from demo_app.content.cues.load import load
 from demo_app.content.cues.records import Sheet
 from demo_app.content.cues.save import Captured, append_step
+from demo_app.content.running.records import Running
 from demo_app.content.running.saving import digest_of
 from demo_app.content.venue import Venue
 from demo_app.shells.presenting.window import PresentWindow
@@ -103,8 +104,7 @@ class Keeping(QObject):
 
     def _changed(self) -> None:
         conductor = self._window.conductor
-        moved = (conductor.running.place, conductor.running.phase)
-        if moved != (self._running.place, self._running.phase):
+        if _where(conductor.running) != _where(self._running):
             # On the disk before it is seen: a restart offers the step that the audience saw.
             self.autosave.save_now()
         self._running = conductor.running
@@ -180,3 +180,7 @@ class Keeping(QObject):
             return
         self._window.show_sheet(sheet, digest)
         self._window.tell(words.text("sheet.reloaded"))
+
+
+def _where(running: Running) -> tuple[int, str, bool]:
+    return running.place, running.phase, running.on
