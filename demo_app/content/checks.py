@@ -10,6 +10,9 @@ from demo_app.base.toml_table import Table, parse
 from demo_app.content.cues.load import examine
 from demo_app.content.cues.records import Sheet, Step
 from demo_app.content.cues.truth import Truth
+from demo_app.content.kiosk import site_file, texts
+from demo_app.content.kiosk.outline import KIND as STEPS_KIND
+from demo_app.content.kiosk.update import check_answers
 from demo_app.content.venue import amber
 from demo_app.content.venue_file import KIND, load, mistakes
 from demo_app.physics.material_files import load_material
@@ -40,7 +43,7 @@ def checked(path: Path) -> Checked:
     Parameters
     ----------
     path : pathlib.Path
-        A cue sheet, a venue's rules or a material, ``.toml``.
+        A cue sheet, a venue's rules, a material, a kiosk's site or texts, ``.toml``.
     """
     try:
         if path.suffix.lower() != ".toml":
@@ -59,11 +62,37 @@ def _check_of(top: Table) -> Callable[[Path], Checked]:
         raise InputError(
             "holds nothing", place=str(top.path), remedy="write a show, a venue or a material in it"
         )
-    if top.content.get("kind") == KIND or any(key in top.content for key in OF_VENUES):
+    kind = top.content.get("kind")
+    if isinstance(kind, str) and kind in _KIOSK:
+        return _KIOSK[kind]
+    if kind == KIND or any(key in top.content for key in OF_VENUES):
         return _check_venue
     if any(key in top.content for key in OF_SHEETS):
         return _check_sheet
     return _check_material
+
+
+def _check_site(path: Path) -> Checked:
+    wrong = site_file.mistakes(path)
+    return Checked(mistakes=wrong) if wrong else Checked(lines=("kiosk site, in order",))
+
+
+def _check_texts(path: Path) -> Checked:
+    """All texts in the folder of `path`: one of them alone says little."""
+    wrong = texts.mistakes(path.parent)
+    if wrong:
+        return Checked(mistakes=wrong)
+    found = texts.load(path.parent)
+    check_answers(found)
+    many = f"{len(found.ids)} steps in {', '.join(found.languages)}"
+    return Checked(lines=(f"kiosk texts of this folder, {many}, in order",))
+
+
+_KIOSK = {
+    site_file.KIND: _check_site,
+    texts.KIND: _check_texts,
+    STEPS_KIND: _check_texts,
+}
 
 
 def _check_sheet(path: Path) -> Checked:

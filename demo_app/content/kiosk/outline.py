@@ -11,7 +11,7 @@ from demo_app.content.cues.records import Answer, Question
 from demo_app.content.cues.stage import Stage, instant_of, settings_of_table, stage_of
 from demo_app.content.kiosk.records import Control, KioskStep, Scenery
 from demo_app.content.kiosk.word_keys import STEP_IDS
-from demo_app.scenes.settings import Setting, settings_of
+from demo_app.scenes.settings import Setting, make, settings_of
 
 KIND = "kiosk steps"
 STEP = ("id", "scene", "settings", "at_s", "play", "speed", "seconds", "question", "controls")
@@ -186,8 +186,28 @@ def _controls(wrong: list[InputError], step: Table, stage: Stage | None) -> tupl
             wrong.append(table.error("setting", "is there already", "take one out"))
         elif name is not None:
             control = attempt(wrong, _control, table, known[name])
+            if control is not None and stage.record is not None:
+                attempt(wrong, _agrees, table, stage, control)
             found += [control] if control else []
     return tuple(found)
+
+
+def _agrees(table: Table, stage: Stage, control: Control) -> None:
+    """Raise if an end of a control contradicts the step's settings."""
+    for value in ends(control):
+        try:
+            make(stage.scene.settings, {**stage.values, control.setting: value})
+        except InputError as error:
+            raise table.error(
+                "setting", f"{value} does not go: {error.problem}", error.remedy
+            ) from None
+
+
+def ends(control: Control) -> tuple[Any, ...]:
+    """Values of a control that reach farthest."""
+    if control.choices:
+        return control.choices
+    return (control.low, control.high) if control.high > control.low else (False, True)
 
 
 def _control(table: Table, setting: Setting) -> Control:

@@ -17,10 +17,12 @@ from pathlib import Path
 
 from demo_app.base.atomic import make_folder, write_text
 from demo_app.base.errors import InputError
+from demo_app.content.cues.truth import truth
 from demo_app.content.kiosk.fallback import spoken, told
 from demo_app.content.kiosk.reading import read_small
 from demo_app.content.kiosk.records import Texts
-from demo_app.content.kiosk.texts import own_folder, parse, read_files
+from demo_app.content.kiosk.texts import KIND, STEPS, own_folder, parse, read_files
+from demo_app.scenes.catalogue import scene
 
 FOLDER = "kiosk-texts"
 NAME = "in-use.json"
@@ -68,7 +70,9 @@ def install(source: Path, folder: Path) -> str:
         The first mistake in them, or that they cannot be written. Nothing has changed then.
     """
     files = read_files(source)
-    parse(source, files)
+    texts = parse(source, files)
+    if files[STEPS] != read_small(own_folder() / STEPS, KIND):
+        check_answers(texts)
     digest = digest_of(files)
     place = folder / FOLDER
     make_folder(place)
@@ -79,6 +83,22 @@ def install(source: Path, folder: Path) -> str:
         return digest
     _write(place, InUse(digest, old.now, 1))
     return digest
+
+
+def check_answers(texts: Texts) -> None:
+    """Let the model answer every question; it takes about a second for each.
+
+    Raises
+    ------
+    InputError
+        If it gives no answer, or one that was not foreseen.
+    """
+    for step in next(iter(texts.spoken.values())).steps:
+        try:
+            truth(scene(step.scene), step.settings, step.question)
+        except InputError as error:
+            place = f"{texts.folder and texts.folder / STEPS}, step {step.id}"
+            raise InputError(error.problem, place=place, remedy=error.remedy) from None
 
 
 def roll_back(folder: Path) -> None:
