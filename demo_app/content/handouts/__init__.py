@@ -1,0 +1,1 @@
+"""Worksheets and answer keys of a lesson, drawn by a seed and computed by the model."""
