@@ -6714,337 +6714,337 @@
     <message>
         <source>Outreach</source>
         <comment>outreach</comment>
-        <translation type="unfinished"></translation>
+        <translation>Schulbesuch</translation>
     </message>
     <message>
         <source>A whole lesson for a class: no flame, no breakage, predictions and tasks.</source>
         <comment>outreach.help</comment>
-        <translation type="unfinished"></translation>
+        <translation>Eine ganze Stunde für eine Klasse: keine Flamme, kein Bruch, Vorhersagen und Aufgaben.</translation>
     </message>
     <message>
         <source>Which lesson?</source>
         <comment>outreach.choose</comment>
-        <translation type="unfinished"></translation>
+        <translation>Welche Stunde?</translation>
     </message>
     <message>
         <source>ages {low} to {high} · {minutes} min · {steps} steps</source>
         <comment>outreach.choose.note</comment>
-        <translation type="unfinished"></translation>
+        <translation>{low} bis {high} Jahre · {minutes} min · {steps} Schritte</translation>
     </message>
     <message>
         <source>Open another lesson …</source>
         <comment>outreach.choose.other</comment>
-        <translation type="unfinished"></translation>
+        <translation>Andere Stunde öffnen …</translation>
     </message>
     <message>
         <source>Begin the lesson ▶</source>
         <comment>outreach.begin</comment>
-        <translation type="unfinished"></translation>
+        <translation>Stunde beginnen ▶</translation>
     </message>
     <message>
         <source>Hand over to the group ▶</source>
         <comment>outreach.drive</comment>
-        <translation type="unfinished"></translation>
+        <translation>An die Gruppe übergeben ▶</translation>
     </message>
     <message>
         <source>Back to the lesson ▶</source>
         <comment>outreach.share</comment>
-        <translation type="unfinished"></translation>
+        <translation>Zurück zur Stunde ▶</translation>
     </message>
     <message>
         <source>◀ Back to the lesson</source>
         <comment>outreach.back</comment>
-        <translation type="unfinished"></translation>
+        <translation>◀ Zurück zur Stunde</translation>
     </message>
     <message>
         <source>“{label}” is not part of this lesson here.</source>
         <comment>outreach.refused</comment>
-        <translation type="unfinished"></translation>
+        <translation>„{label}“ gehört hier nicht zur Stunde.</translation>
     </message>
     <message>
         <source>Ages {low} to {high}</source>
         <comment>outreach.ages</comment>
-        <translation type="unfinished"></translation>
+        <translation>{low} bis {high} Jahre</translation>
     </message>
     <message>
         <source>First write your own letter on paper. Nobody speaks yet.</source>
         <comment>outreach.paper</comment>
-        <translation type="unfinished"></translation>
+        <translation>Schreibt zuerst euren Buchstaben auf Papier. Noch spricht niemand.</translation>
     </message>
     <message>
         <source>Hands up for the letter that you wrote.</source>
         <comment>outreach.count</comment>
-        <translation type="unfinished"></translation>
+        <translation>Hände hoch für den Buchstaben, den ihr geschrieben habt.</translation>
     </message>
     <message>
         <source>Nobody is told yet. Let us look.</source>
         <comment>outreach.bars</comment>
-        <translation type="unfinished"></translation>
+        <translation>Noch wird nichts verraten. Schauen wir hin.</translation>
     </message>
     <message>
         <source>Now vote once more</source>
         <comment>outreach.again</comment>
-        <translation type="unfinished"></translation>
+        <translation>Jetzt noch einmal abstimmen</translation>
     </message>
     <message>
         <source>Write a second letter beside the first, in silence.</source>
         <comment>outreach.again.paper</comment>
-        <translation type="unfinished"></translation>
+        <translation>Schreibt still einen zweiten Buchstaben neben den ersten.</translation>
     </message>
     <message>
         <source>Read the letter that you wrote first. Would you write it again?</source>
         <comment>outreach.again.line</comment>
-        <translation type="unfinished"></translation>
+        <translation>Lest den Buchstaben, den ihr zuerst geschrieben habt. Würdet ihr ihn wieder schreiben?</translation>
     </message>
     <message>
         <source>Write your answer on the slip before you go.</source>
         <comment>outreach.exit</comment>
-        <translation type="unfinished"></translation>
+        <translation>Schreibt eure Antwort auf den Zettel, bevor ihr geht.</translation>
     </message>
     <message>
         <source>You may change: {labels}</source>
         <comment>outreach.may</comment>
-        <translation type="unfinished"></translation>
+        <translation>Ihr dürft ändern: {labels}</translation>
     </message>
     <message>
         <source>You may change</source>
         <comment>outreach.may.title</comment>
-        <translation type="unfinished"></translation>
+        <translation>Ihr dürft ändern</translation>
     </message>
     <message>
         <source>First agree on what you would try, and write it down.</source>
         <comment>outreach.first</comment>
-        <translation type="unfinished"></translation>
+        <translation>Einigt euch zuerst, was ihr versuchen wollt, und schreibt es auf.</translation>
     </message>
     <message>
         <source>Tell the others: what did you change, and what happened?</source>
         <comment>outreach.tell</comment>
-        <translation type="unfinished"></translation>
+        <translation>Erzählt den anderen: Was habt ihr geändert, und was geschah?</translation>
     </message>
     <message>
         <source>Tell the others: what did you change, and why?</source>
         <comment>outreach.why</comment>
-        <translation type="unfinished"></translation>
+        <translation>Erzählt den anderen: Was habt ihr geändert, und warum?</translation>
     </message>
     <message>
         <source>Try it</source>
         <comment>outreach.try</comment>
-        <translation type="unfinished"></translation>
+        <translation>Versuchen</translation>
     </message>
     <message>
         <source>Show the result</source>
         <comment>outreach.look</comment>
-        <translation type="unfinished"></translation>
+        <translation>Ergebnis zeigen</translation>
     </message>
     <message>
         <source>The model works it out …</source>
         <comment>outreach.working</comment>
-        <translation type="unfinished"></translation>
+        <translation>Das Modell rechnet …</translation>
     </message>
     <message>
         <source>Next group</source>
         <comment>outreach.fresh</comment>
-        <translation type="unfinished"></translation>
+        <translation>Nächste Gruppe</translation>
     </message>
     <message>
         <source>Hint</source>
         <comment>outreach.hint</comment>
-        <translation type="unfinished"></translation>
+        <translation>Tipp</translation>
     </message>
     <message>
         <source>Tries: {count}</source>
         <comment>outreach.tries</comment>
-        <translation type="unfinished"></translation>
+        <translation>Versuche: {count}</translation>
     </message>
     <message>
         <source>No try yet</source>
         <comment>outreach.ready</comment>
-        <translation type="unfinished"></translation>
+        <translation>Noch kein Versuch</translation>
     </message>
     <message>
         <source>✓ Reached at try {count}</source>
         <comment>outreach.reached</comment>
-        <translation type="unfinished"></translation>
+        <translation>✓ Erreicht beim Versuch {count}</translation>
     </message>
     <message>
         <source>✗ Not reached yet</source>
         <comment>outreach.not_yet</comment>
-        <translation type="unfinished"></translation>
+        <translation>✗ Noch nicht erreicht</translation>
     </message>
     <message>
         <source>✓ {label}: {value}</source>
         <comment>outreach.goal.met</comment>
-        <translation type="unfinished"></translation>
+        <translation>✓ {label}: {value}</translation>
     </message>
     <message>
         <source>✗ {label}: {value}</source>
         <comment>outreach.goal.missed</comment>
-        <translation type="unfinished"></translation>
+        <translation>✗ {label}: {value}</translation>
     </message>
     <message>
         <source>Best so far: {label} {value}</source>
         <comment>outreach.best</comment>
-        <translation type="unfinished"></translation>
+        <translation>Bisher am besten: {label} {value}</translation>
     </message>
     <message>
         <source>Groups that reached it: {count} of {groups}</source>
         <comment>outreach.by</comment>
-        <translation type="unfinished"></translation>
+        <translation>Gruppen, die es erreicht haben: {count} von {groups}</translation>
     </message>
     <message>
         <source>Largest retardation seen</source>
         <comment>outreach.peak</comment>
-        <translation type="unfinished"></translation>
+        <translation>Größter gesehener Gangunterschied</translation>
     </message>
     <message>
         <source>{ask}  ·  {tries}</source>
         <comment>outreach.goal.line</comment>
-        <translation type="unfinished"></translation>
+        <translation>{ask}  ·  {tries}</translation>
     </message>
     <message>
         <source>The model cannot work that out: {problem}</source>
         <comment>outreach.failed</comment>
-        <translation type="unfinished"></translation>
+        <translation>Das kann das Modell nicht berechnen: {problem}</translation>
     </message>
     <message>
         <source>Tries end with the task: begin the next one with Try it.</source>
         <comment>outreach.interrupted</comment>
-        <translation type="unfinished"></translation>
+        <translation>Versuche enden mit der Aufgabe: Den nächsten mit Versuchen beginnen.</translation>
     </message>
     <message>
         <source>Votes</source>
         <comment>page.votes</comment>
-        <translation type="unfinished"></translation>
+        <translation>Stimmen</translation>
     </message>
     <message>
         <source>Paper</source>
         <comment>page.handout</comment>
-        <translation type="unfinished"></translation>
+        <translation>Papier</translation>
     </message>
     <message>
         <source>Lesson</source>
         <comment>page.lesson</comment>
-        <translation type="unfinished"></translation>
+        <translation>Stunde</translation>
     </message>
     <message>
         <source>Votes before and after</source>
         <comment>votes.title</comment>
-        <translation type="unfinished"></translation>
+        <translation>Stimmen vorher und nachher</translation>
     </message>
     <message>
         <source>No hands have been counted yet.</source>
         <comment>votes.none</comment>
-        <translation type="unfinished"></translation>
+        <translation>Noch wurden keine Hände gezählt.</translation>
     </message>
     <message>
         <source>before</source>
         <comment>votes.before</comment>
-        <translation type="unfinished"></translation>
+        <translation>vorher</translation>
     </message>
     <message>
         <source>after</source>
         <comment>votes.after</comment>
-        <translation type="unfinished"></translation>
+        <translation>nachher</translation>
     </message>
     <message>
         <source>not counted yet</source>
         <comment>votes.after.none</comment>
-        <translation type="unfinished"></translation>
+        <translation>noch nicht gezählt</translation>
     </message>
     <message>
         <source>✓ {answer}</source>
         <comment>votes.right</comment>
-        <translation type="unfinished"></translation>
+        <translation>✓ {answer}</translation>
     </message>
     <message>
         <source>{count} ({percent} %)</source>
         <comment>votes.count</comment>
-        <translation type="unfinished"></translation>
+        <translation>{count} ({percent} %)</translation>
     </message>
     <message>
         <source>Hands alone are counted: no names, and nobody can be told from these numbers.</source>
         <comment>votes.note</comment>
-        <translation type="unfinished"></translation>
+        <translation>Nur Hände werden gezählt: keine Namen, und niemand ist an diesen Zahlen zu erkennen.</translation>
     </message>
     <message>
         <source>Save as a table …</source>
         <comment>votes.save</comment>
-        <translation type="unfinished"></translation>
+        <translation>Als Tabelle sichern …</translation>
     </message>
     <message>
         <source>Kept in {path}</source>
         <comment>votes.kept</comment>
-        <translation type="unfinished"></translation>
+        <translation>Gesichert in {path}</translation>
     </message>
     <message>
         <source>The votes are not on the disk: save them as a table before you close.</source>
         <comment>votes.unkept</comment>
-        <translation type="unfinished"></translation>
+        <translation>Die Stimmen sind nicht auf der Platte: vor dem Schließen als Tabelle sichern.</translation>
     </message>
     <message>
         <source>The votes are not on the disk. Close again within {seconds} s to leave them.</source>
         <comment>votes.close</comment>
-        <translation type="unfinished"></translation>
+        <translation>Die Stimmen sind nicht auf der Platte. Erneutes Schließen binnen {seconds} s verwirft sie.</translation>
     </message>
     <message>
         <source>Paper for the class</source>
         <comment>handout.title</comment>
-        <translation type="unfinished"></translation>
+        <translation>Papier für die Klasse</translation>
     </message>
     <message>
         <source>A worksheet and its answer key come from the same number: the class gets the one, you keep the other. Print in black and white.</source>
         <comment>handout.help</comment>
-        <translation type="unfinished"></translation>
+        <translation>Arbeitsblatt und Lösung entstehen aus derselben Nummer: Die Klasse bekommt das eine, Sie behalten das andere. In Schwarzweiß drucken.</translation>
     </message>
     <message>
         <source>Number of the worksheet</source>
         <comment>handout.seed</comment>
-        <translation type="unfinished"></translation>
+        <translation>Nummer des Arbeitsblatts</translation>
     </message>
     <message>
         <source>Paper size</source>
         <comment>handout.paper</comment>
-        <translation type="unfinished"></translation>
+        <translation>Papiergröße</translation>
     </message>
     <message>
         <source>Save worksheet and key …</source>
         <comment>handout.save</comment>
-        <translation type="unfinished"></translation>
+        <translation>Arbeitsblatt und Lösung sichern …</translation>
     </message>
     <message>
         <source>The model computes every number of the worksheet …</source>
         <comment>handout.busy</comment>
-        <translation type="unfinished"></translation>
+        <translation>Das Modell berechnet jede Zahl des Arbeitsblatts …</translation>
     </message>
     <message>
         <source>Saved: {paths}</source>
         <comment>handout.saved</comment>
-        <translation type="unfinished"></translation>
+        <translation>Gesichert: {paths}</translation>
     </message>
     <message>
         <source>Kit</source>
         <comment>handout.kit</comment>
-        <translation type="unfinished"></translation>
+        <translation>Material</translation>
     </message>
     <message>
         <source>What pupils commonly believe, and how to meet it</source>
         <comment>handout.beliefs</comment>
-        <translation type="unfinished"></translation>
+        <translation>Was Kinder oft glauben, und wie man darauf eingeht</translation>
     </message>
     <message>
         <source>allergens</source>
         <comment>hazard.allergens</comment>
-        <translation type="unfinished"></translation>
+        <translation>Allergene</translation>
     </message>
     <message>
         <source>small parts</source>
         <comment>hazard.small-parts</comment>
-        <translation type="unfinished"></translation>
+        <translation>kleine Teile</translation>
     </message>
     <message>
         <source>warm lamp</source>
         <comment>hazard.warm-lamp</comment>
-        <translation type="unfinished"></translation>
+        <translation>warme Lampe</translation>
     </message>
 </context>
 </TS>

@@ -6714,337 +6714,337 @@
     <message>
         <source>Outreach</source>
         <comment>outreach</comment>
-        <translation type="unfinished"></translation>
+        <translation>En la escuela</translation>
     </message>
     <message>
         <source>A whole lesson for a class: no flame, no breakage, predictions and tasks.</source>
         <comment>outreach.help</comment>
-        <translation type="unfinished"></translation>
+        <translation>Una clase entera: sin llama, sin roturas, con predicciones y tareas.</translation>
     </message>
     <message>
         <source>Which lesson?</source>
         <comment>outreach.choose</comment>
-        <translation type="unfinished"></translation>
+        <translation>¿Qué clase?</translation>
     </message>
     <message>
         <source>ages {low} to {high} · {minutes} min · {steps} steps</source>
         <comment>outreach.choose.note</comment>
-        <translation type="unfinished"></translation>
+        <translation>de {low} a {high} años · {minutes} min · {steps} pasos</translation>
     </message>
     <message>
         <source>Open another lesson …</source>
         <comment>outreach.choose.other</comment>
-        <translation type="unfinished"></translation>
+        <translation>Abrir otra clase …</translation>
     </message>
     <message>
         <source>Begin the lesson ▶</source>
         <comment>outreach.begin</comment>
-        <translation type="unfinished"></translation>
+        <translation>Empezar la clase ▶</translation>
     </message>
     <message>
         <source>Hand over to the group ▶</source>
         <comment>outreach.drive</comment>
-        <translation type="unfinished"></translation>
+        <translation>Pasar al grupo ▶</translation>
     </message>
     <message>
         <source>Back to the lesson ▶</source>
         <comment>outreach.share</comment>
-        <translation type="unfinished"></translation>
+        <translation>Volver a la clase ▶</translation>
     </message>
     <message>
         <source>◀ Back to the lesson</source>
         <comment>outreach.back</comment>
-        <translation type="unfinished"></translation>
+        <translation>◀ Volver a la clase</translation>
     </message>
     <message>
         <source>“{label}” is not part of this lesson here.</source>
         <comment>outreach.refused</comment>
-        <translation type="unfinished"></translation>
+        <translation>«{label}» no forma parte de esta clase.</translation>
     </message>
     <message>
         <source>Ages {low} to {high}</source>
         <comment>outreach.ages</comment>
-        <translation type="unfinished"></translation>
+        <translation>De {low} a {high} años</translation>
     </message>
     <message>
         <source>First write your own letter on paper. Nobody speaks yet.</source>
         <comment>outreach.paper</comment>
-        <translation type="unfinished"></translation>
+        <translation>Primero escribid vuestra letra en el papel. Que nadie hable aún.</translation>
     </message>
     <message>
         <source>Hands up for the letter that you wrote.</source>
         <comment>outreach.count</comment>
-        <translation type="unfinished"></translation>
+        <translation>Levantad la mano por la letra que habéis escrito.</translation>
     </message>
     <message>
         <source>Nobody is told yet. Let us look.</source>
         <comment>outreach.bars</comment>
-        <translation type="unfinished"></translation>
+        <translation>Aún no se dice nada. Vamos a mirar.</translation>
     </message>
     <message>
         <source>Now vote once more</source>
         <comment>outreach.again</comment>
-        <translation type="unfinished"></translation>
+        <translation>Ahora votad otra vez</translation>
     </message>
     <message>
         <source>Write a second letter beside the first, in silence.</source>
         <comment>outreach.again.paper</comment>
-        <translation type="unfinished"></translation>
+        <translation>Escribid en silencio una segunda letra junto a la primera.</translation>
     </message>
     <message>
         <source>Read the letter that you wrote first. Would you write it again?</source>
         <comment>outreach.again.line</comment>
-        <translation type="unfinished"></translation>
+        <translation>Leed la letra que escribisteis primero. ¿La escribiríais otra vez?</translation>
     </message>
     <message>
         <source>Write your answer on the slip before you go.</source>
         <comment>outreach.exit</comment>
-        <translation type="unfinished"></translation>
+        <translation>Escribid la respuesta en el papel antes de salir.</translation>
     </message>
     <message>
         <source>You may change: {labels}</source>
         <comment>outreach.may</comment>
-        <translation type="unfinished"></translation>
+        <translation>Podéis cambiar: {labels}</translation>
     </message>
     <message>
         <source>You may change</source>
         <comment>outreach.may.title</comment>
-        <translation type="unfinished"></translation>
+        <translation>Podéis cambiar</translation>
     </message>
     <message>
         <source>First agree on what you would try, and write it down.</source>
         <comment>outreach.first</comment>
-        <translation type="unfinished"></translation>
+        <translation>Primero poneos de acuerdo en qué probar y escribidlo.</translation>
     </message>
     <message>
         <source>Tell the others: what did you change, and what happened?</source>
         <comment>outreach.tell</comment>
-        <translation type="unfinished"></translation>
+        <translation>Contad a los demás: ¿qué cambiasteis y qué pasó?</translation>
     </message>
     <message>
         <source>Tell the others: what did you change, and why?</source>
         <comment>outreach.why</comment>
-        <translation type="unfinished"></translation>
+        <translation>Contad a los demás: ¿qué cambiasteis y por qué?</translation>
     </message>
     <message>
         <source>Try it</source>
         <comment>outreach.try</comment>
-        <translation type="unfinished"></translation>
+        <translation>Probar</translation>
     </message>
     <message>
         <source>Show the result</source>
         <comment>outreach.look</comment>
-        <translation type="unfinished"></translation>
+        <translation>Ver el resultado</translation>
     </message>
     <message>
         <source>The model works it out …</source>
         <comment>outreach.working</comment>
-        <translation type="unfinished"></translation>
+        <translation>El modelo está calculando …</translation>
     </message>
     <message>
         <source>Next group</source>
         <comment>outreach.fresh</comment>
-        <translation type="unfinished"></translation>
+        <translation>Grupo siguiente</translation>
     </message>
     <message>
         <source>Hint</source>
         <comment>outreach.hint</comment>
-        <translation type="unfinished"></translation>
+        <translation>Pista</translation>
     </message>
     <message>
         <source>Tries: {count}</source>
         <comment>outreach.tries</comment>
-        <translation type="unfinished"></translation>
+        <translation>Intentos: {count}</translation>
     </message>
     <message>
         <source>No try yet</source>
         <comment>outreach.ready</comment>
-        <translation type="unfinished"></translation>
+        <translation>Ningún intento aún</translation>
     </message>
     <message>
         <source>✓ Reached at try {count}</source>
         <comment>outreach.reached</comment>
-        <translation type="unfinished"></translation>
+        <translation>✓ Logrado en el intento {count}</translation>
     </message>
     <message>
         <source>✗ Not reached yet</source>
         <comment>outreach.not_yet</comment>
-        <translation type="unfinished"></translation>
+        <translation>✗ Aún sin lograr</translation>
     </message>
     <message>
         <source>✓ {label}: {value}</source>
         <comment>outreach.goal.met</comment>
-        <translation type="unfinished"></translation>
+        <translation>✓ {label}: {value}</translation>
     </message>
     <message>
         <source>✗ {label}: {value}</source>
         <comment>outreach.goal.missed</comment>
-        <translation type="unfinished"></translation>
+        <translation>✗ {label}: {value}</translation>
     </message>
     <message>
         <source>Best so far: {label} {value}</source>
         <comment>outreach.best</comment>
-        <translation type="unfinished"></translation>
+        <translation>Lo mejor hasta ahora: {label} {value}</translation>
     </message>
     <message>
         <source>Groups that reached it: {count} of {groups}</source>
         <comment>outreach.by</comment>
-        <translation type="unfinished"></translation>
+        <translation>Grupos que lo han logrado: {count} de {groups}</translation>
     </message>
     <message>
         <source>Largest retardation seen</source>
         <comment>outreach.peak</comment>
-        <translation type="unfinished"></translation>
+        <translation>Mayor retardo visto</translation>
     </message>
     <message>
         <source>{ask}  ·  {tries}</source>
         <comment>outreach.goal.line</comment>
-        <translation type="unfinished"></translation>
+        <translation>{ask}  ·  {tries}</translation>
     </message>
     <message>
         <source>The model cannot work that out: {problem}</source>
         <comment>outreach.failed</comment>
-        <translation type="unfinished"></translation>
+        <translation>El modelo no puede calcularlo: {problem}</translation>
     </message>
     <message>
         <source>Tries end with the task: begin the next one with Try it.</source>
         <comment>outreach.interrupted</comment>
-        <translation type="unfinished"></translation>
+        <translation>Los intentos acaban con la tarea: empiece el siguiente con Probar.</translation>
     </message>
     <message>
         <source>Votes</source>
         <comment>page.votes</comment>
-        <translation type="unfinished"></translation>
+        <translation>Votos</translation>
     </message>
     <message>
         <source>Paper</source>
         <comment>page.handout</comment>
-        <translation type="unfinished"></translation>
+        <translation>Papel</translation>
     </message>
     <message>
         <source>Lesson</source>
         <comment>page.lesson</comment>
-        <translation type="unfinished"></translation>
+        <translation>Clase</translation>
     </message>
     <message>
         <source>Votes before and after</source>
         <comment>votes.title</comment>
-        <translation type="unfinished"></translation>
+        <translation>Votos antes y después</translation>
     </message>
     <message>
         <source>No hands have been counted yet.</source>
         <comment>votes.none</comment>
-        <translation type="unfinished"></translation>
+        <translation>Aún no se han contado manos.</translation>
     </message>
     <message>
         <source>before</source>
         <comment>votes.before</comment>
-        <translation type="unfinished"></translation>
+        <translation>antes</translation>
     </message>
     <message>
         <source>after</source>
         <comment>votes.after</comment>
-        <translation type="unfinished"></translation>
+        <translation>después</translation>
     </message>
     <message>
         <source>not counted yet</source>
         <comment>votes.after.none</comment>
-        <translation type="unfinished"></translation>
+        <translation>aún sin contar</translation>
     </message>
     <message>
         <source>✓ {answer}</source>
         <comment>votes.right</comment>
-        <translation type="unfinished"></translation>
+        <translation>✓ {answer}</translation>
     </message>
     <message>
         <source>{count} ({percent} %)</source>
         <comment>votes.count</comment>
-        <translation type="unfinished"></translation>
+        <translation>{count} ({percent} %)</translation>
     </message>
     <message>
         <source>Hands alone are counted: no names, and nobody can be told from these numbers.</source>
         <comment>votes.note</comment>
-        <translation type="unfinished"></translation>
+        <translation>Solo se cuentan manos: sin nombres, y estos números no delatan a nadie.</translation>
     </message>
     <message>
         <source>Save as a table …</source>
         <comment>votes.save</comment>
-        <translation type="unfinished"></translation>
+        <translation>Guardar como tabla …</translation>
     </message>
     <message>
         <source>Kept in {path}</source>
         <comment>votes.kept</comment>
-        <translation type="unfinished"></translation>
+        <translation>Guardado en {path}</translation>
     </message>
     <message>
         <source>The votes are not on the disk: save them as a table before you close.</source>
         <comment>votes.unkept</comment>
-        <translation type="unfinished"></translation>
+        <translation>Los votos no están en el disco: guárdelos como tabla antes de cerrar.</translation>
     </message>
     <message>
         <source>The votes are not on the disk. Close again within {seconds} s to leave them.</source>
         <comment>votes.close</comment>
-        <translation type="unfinished"></translation>
+        <translation>Los votos no están en el disco. Cierre otra vez antes de {seconds} s para perderlos.</translation>
     </message>
     <message>
         <source>Paper for the class</source>
         <comment>handout.title</comment>
-        <translation type="unfinished"></translation>
+        <translation>Papel para la clase</translation>
     </message>
     <message>
         <source>A worksheet and its answer key come from the same number: the class gets the one, you keep the other. Print in black and white.</source>
         <comment>handout.help</comment>
-        <translation type="unfinished"></translation>
+        <translation>La hoja de trabajo y sus soluciones salen del mismo número: la clase recibe la una y usted guarda las otras. Imprima en blanco y negro.</translation>
     </message>
     <message>
         <source>Number of the worksheet</source>
         <comment>handout.seed</comment>
-        <translation type="unfinished"></translation>
+        <translation>Número de la hoja de trabajo</translation>
     </message>
     <message>
         <source>Paper size</source>
         <comment>handout.paper</comment>
-        <translation type="unfinished"></translation>
+        <translation>Tamaño del papel</translation>
     </message>
     <message>
         <source>Save worksheet and key …</source>
         <comment>handout.save</comment>
-        <translation type="unfinished"></translation>
+        <translation>Guardar hoja y soluciones …</translation>
     </message>
     <message>
         <source>The model computes every number of the worksheet …</source>
         <comment>handout.busy</comment>
-        <translation type="unfinished"></translation>
+        <translation>El modelo calcula cada número de la hoja …</translation>
     </message>
     <message>
         <source>Saved: {paths}</source>
         <comment>handout.saved</comment>
-        <translation type="unfinished"></translation>
+        <translation>Guardado: {paths}</translation>
     </message>
     <message>
         <source>Kit</source>
         <comment>handout.kit</comment>
-        <translation type="unfinished"></translation>
+        <translation>Material</translation>
     </message>
     <message>
         <source>What pupils commonly believe, and how to meet it</source>
         <comment>handout.beliefs</comment>
-        <translation type="unfinished"></translation>
+        <translation>Qué suele creer el alumnado y cómo abordarlo</translation>
     </message>
     <message>
         <source>allergens</source>
         <comment>hazard.allergens</comment>
-        <translation type="unfinished"></translation>
+        <translation>alérgenos</translation>
     </message>
     <message>
         <source>small parts</source>
         <comment>hazard.small-parts</comment>
-        <translation type="unfinished"></translation>
+        <translation>piezas pequeñas</translation>
     </message>
     <message>
         <source>warm lamp</source>
         <comment>hazard.warm-lamp</comment>
-        <translation type="unfinished"></translation>
+        <translation>lámpara caliente</translation>
     </message>
 </context>
 </TS>
