@@ -64,7 +64,7 @@ LEFT_OUT = (
 UNUSED = (
     # Parts of Qt that its own plugins ask for.
     *("Qt6Pdf", "Qt6Qml", "Qt6Quick", "Qt6VirtualKeyboard", "Qt6Test", "QtTest."),
-    "translations",
+    "Qt/translations",
     # Screens without a desktop, and the theme of another toolkit with its libraries.
     *("qeglfs", "eglfs", "EglFS", "EglFs", "egldevice", "qlinuxfb", "qvnc", "qvkkhr"),
     *("qgtk3", "libgtk-3", "libgdk-3", "gdk_pixbuf", "libatk", "libatspi", "libcairo", "libpango"),

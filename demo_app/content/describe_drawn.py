@@ -67,12 +67,12 @@ def stress(shown: Shown) -> list[Message]:
         return [Message("arrows", {"pulled": f"@{pulled}", "squeezed": f"@{squeezed}"})]
     found = section.stress_MPa
     pull, squeeze = float(found.max()), -float(found.min())
-    values: dict[str, float | str] = {
-        "pulled": f"@{_place_of(section, found >= NEAR * found.max())}",
-        "squeezed": f"@{_place_of(section, found <= NEAR * found.min())}",
-        "pull": pull,
-        "squeeze": squeeze,
-    }
+    values: dict[str, float | str] = {"pull": pull, "squeeze": squeeze}
+    # Where there is none of it, it has no place.
+    if pull >= STRESS_MPA:
+        values["pulled"] = f"@{_place_of(section, found >= NEAR * pull)}"
+    if squeeze >= STRESS_MPA:
+        values["squeezed"] = f"@{_place_of(section, found <= -NEAR * squeeze)}"
     if pull >= STRESS_MPA and squeeze >= STRESS_MPA:
         if values["pulled"] == values["squeezed"]:
             return [Message("section.close", values)]

@@ -119,9 +119,6 @@ def test_descriptions_of_real_states(code):
     spoken_in = language(code)
     tint = Instrument(tint_plate_nm=TINT_PLATE_NM)
     for shown, settings, state, _message in told()[::3]:
-        if getattr(settings, "kind", "") in {"bar-pulled", "bar-squeezed"}:
-            # The same stress all over is not described yet.
-            continue
         view = shown.view(settings, state)
         for light in (shown.light(settings, Instrument()), tint):
             said = spoken_in.spoken(shown, settings, view, light)

@@ -114,11 +114,7 @@ class AudienceSide(QObject):
     def set_preferences(self, preferences: Preferences) -> None:
         """How the audience's view looks, moves and speaks."""
         self.preferences = preferences
-        self._second = None
-        if preferences.second:
-            from demo_app.ui.languages import language
-
-            self._second = language(preferences.second)
+        self._second = _language(preferences.second)
         for view in self.all_views:
             view.set_motion(preferences.motion)
             view.set_sizing(partial(sizes_of, scale=preferences.look.scale))
@@ -186,10 +182,15 @@ class AudienceSide(QObject):
         if not running.captions or running.frozen or session is None:
             return
         written = conductor.step.captions
-        lines = [written.get(conductor.sheet.language, said)]
+        first = conductor.sheet.language
+        spoken = [(first, _language(first), said)]
         if self._second is not None:
-            told = self._second.sentence(session.scene, frame.message)
-            lines.append(written.get(self._second.code, told))
+            spoken.append((self._second.code, self._second, said))
+        lines = [
+            written.get(code)
+            or (one.spoken(session.scene, frame.settings, frame, frame.instrument) if one else told)
+            for code, one, told in spoken
+        ]
         for view in self.views:
             view.set_captions(lines)
 
@@ -204,3 +205,12 @@ class AudienceSide(QObject):
             state = out.view.state
             said = show_words.state_words(state, self._conductor.running)
             self._page.mirror.copy(out.view, said, live=state == LIVE)
+
+
+def _language(code: str) -> "Language | None":
+    """The language called `code`; None for English, which needs none, and for one not known."""
+    if code in ("", "en"):
+        return None
+    from demo_app.ui.languages import codes, language
+
+    return language(code) if code in codes() else None
