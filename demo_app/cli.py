@@ -211,6 +211,17 @@ def _parser() -> argparse.ArgumentParser:
     handover.add_argument(
         "--paper", choices=("A4", "Letter"), default="A4", help="of a PDF: %(default)s"
     )
+
+    handout = command("handout", "papers:handout", "write a lesson's worksheet or answer key")
+    handout.add_argument("lesson", metavar="LESSON", help="a lesson's file or name")
+    handout.add_argument(
+        "--out", metavar="FILE", required=True, help="the page to write: .pdf or .html"
+    )
+    handout.add_argument("--key", action="store_true", help="the answer key instead")
+    handout.add_argument("--seed", metavar="N", help="draws the values; sheet and key share it: 1")
+    handout.add_argument(
+        "--paper", choices=("A4", "Letter"), default="A4", help="to print on: %(default)s"
+    )
     return parser
 
 

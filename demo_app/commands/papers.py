@@ -86,3 +86,27 @@ def handover(words: argparse.Namespace) -> int:
     else:
         write_text(out, text)
     return 0
+
+
+def handout(words: argparse.Namespace) -> int:
+    """Write the worksheet or the answer key of a lesson."""
+    from demo_app.base.atomic import check_place, write_text
+    from demo_app.content.handouts.make import MOST_SEED, check_name
+    from demo_app.content.handouts.make import handout as made
+    from demo_app.content.handouts.page import page
+    from demo_app.content.lessons.load import load
+    from demo_app.content.lessons.named import lesson_called
+    from demo_app.content.words import parse_whole
+
+    out = check_name(Path(words.out))
+    seed = parse_whole(words.seed, place="--seed", low=0, high=MOST_SEED)
+    lesson = load(lesson_called(words.lesson, "handout"))
+    check_place(out)
+    text = page(made(lesson, 1 if seed is None else seed, words.key), words.paper)
+    if out.suffix.lower() == ".pdf":
+        from demo_app.ui.printing import print_pdf
+
+        print_pdf(text, out, paper=words.paper)
+    else:
+        write_text(out, text)
+    return 0

@@ -7,12 +7,16 @@ from pathlib import Path
 
 from demo_app.base.errors import InputError
 from demo_app.base.toml_table import Table, parse
+from demo_app.content import glossary
 from demo_app.content.cues.load import examine
 from demo_app.content.cues.records import Sheet, Step
 from demo_app.content.cues.truth import Truth
 from demo_app.content.kiosk import site_file, texts
 from demo_app.content.kiosk.outline import KIND as STEPS_KIND
 from demo_app.content.kiosk.update import check_answers
+from demo_app.content.lessons.load import examine as examine_lesson
+from demo_app.content.lessons.load import is_lesson
+from demo_app.content.lessons.told import told
 from demo_app.content.venue import amber
 from demo_app.content.venue_file import KIND, load, mistakes
 from demo_app.physics.material_files import load_material
@@ -43,14 +47,17 @@ def checked(path: Path) -> Checked:
     Parameters
     ----------
     path : pathlib.Path
-        A cue sheet, a venue's rules, a material, a kiosk's site or texts, ``.toml``.
+        A cue sheet, a venue's rules, a material, a glossary, a kiosk's site or texts, ``.toml``;
+        a lesson, ``.md``.
     """
     try:
+        if path.suffix.lower() == ".md":
+            return _check_lesson(path)
         if path.suffix.lower() != ".toml":
             raise InputError(
                 f"a file that ends in '{path.suffix}' is of no known kind",
                 place=str(path),
-                remedy="cue sheets, venues and materials end in .toml",
+                remedy="cue sheets, venues and materials end in .toml, lessons in .md",
             )
         return _check_of(parse(path))(path)
     except InputError as error:
@@ -65,11 +72,29 @@ def _check_of(top: Table) -> Callable[[Path], Checked]:
     kind = top.content.get("kind")
     if isinstance(kind, str) and kind in _KIOSK:
         return _KIOSK[kind]
+    if kind == glossary.KIND:
+        return _check_glossary
     if kind == KIND or any(key in top.content for key in OF_VENUES):
         return _check_venue
     if any(key in top.content for key in OF_SHEETS):
         return _check_sheet
     return _check_material
+
+
+def _check_lesson(path: Path) -> Checked:
+    if not is_lesson(path):
+        return Checked(lines=("not a lesson: a file for people to read, left alone",))
+    found = examine_lesson(path)
+    if found.lesson is None:
+        return Checked(mistakes=found.mistakes)
+    return Checked(lines=told(found.lesson, found.truths))
+
+
+def _check_glossary(path: Path) -> Checked:
+    found = glossary.examine(path)
+    if found.glossary is None:
+        return Checked(mistakes=found.mistakes)
+    return Checked(lines=(glossary.summary(found.glossary),))
 
 
 def _check_site(path: Path) -> Checked:

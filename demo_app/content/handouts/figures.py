@@ -83,7 +83,8 @@ def figure(scene: Scene, settings: Any, at_s: float | None = None) -> Figure:
 
 def grey(picture: NDArray[np.uint8]) -> Grey:
     """A picture of shape (height, width, 4), blue first, as grey of shape (height, width)."""
-    return np.round(picture[..., :3] @ _WEIGHTS).astype(np.uint8)
+    light: Grey = np.round(picture[..., :3] @ _WEIGHTS).astype(np.uint8)
+    return light
 
 
 def hatching(size: tuple[int, int]) -> Grey:

@@ -64,7 +64,8 @@ class Handout:
     @property
     def letters(self) -> tuple[str, ...]:
         """Right letters, predictions first."""
-        return tuple(one.letter for one in (*self.predictions, *self.items))
+        predicted = (one.letter for one in self.predictions)
+        return (*predicted, *(one.letter for one in self.items))
 
 
 def handout(lesson: Lesson, seed: int = 1, key: bool = False) -> Handout:
