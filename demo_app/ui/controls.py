@@ -3,6 +3,7 @@
 from collections.abc import Iterable
 
 from PySide6.QtCore import Qt, Signal
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import (
     QFrame,
     QLabel,
@@ -23,6 +24,9 @@ from demo_app.ui.light_page import LightPage
 from demo_app.ui.numbers_page import NumbersPage
 from demo_app.ui.playing import Session
 from demo_app.ui.transport import Transport
+
+LEAST_LINES = 2
+"""Of what is told, whatever else has to scroll."""
 
 
 class Controls(QWidget):
@@ -55,7 +59,15 @@ class Controls(QWidget):
         self.line = QLabel(self)
         self.line.setObjectName("alert")
         self.line.setWordWrap(True)
-        self.line.hide()
+        # All keys in one line are longer than a small window is high: that one scrolls.
+        self._long = QScrollArea(self)
+        self._long.setWidgetResizable(True)
+        self._long.setFrameShape(QFrame.Shape.NoFrame)
+        self._long.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        self._long.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self._long.setWidget(self.line)
+        QScroller.grabGesture(self._long.viewport(), QScroller.ScrollerGestureType.TouchGesture)
+        self._long.hide()
         self.pages = QTabWidget(self)
         self.pages.setDocumentMode(True)
         self.pages.tabBar().setExpanding(True)
@@ -64,7 +76,7 @@ class Controls(QWidget):
         self.light = LightPage(self)
         self.numbers = NumbersPage(self)
         self._box = QVBoxLayout(self)
-        for widget in (self.scenes, self.transport, self.line):
+        for widget in (self.scenes, self.transport, self._long):
             self._box.addWidget(widget)
         self._box.addWidget(self.pages, 1)
 
@@ -143,7 +155,24 @@ class Controls(QWidget):
     def tell(self, said: str) -> None:
         """One line for the presenter; empty takes it away."""
         self.line.setText(said)
-        self.line.setVisible(bool(said))
+        self._long.setVisible(bool(said))
+        self._long.verticalScrollBar().setValue(0)
+        self._fit_line()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: D102
+        super().resizeEvent(event)
+        self._fit_line()
+
+    def _fit_line(self) -> None:
+        """As high as the words need, but no more than there is room for."""
+        margins, line = self._box.contentsMargins(), self._long
+        rest = self._box.minimumSize().height() - (line.minimumHeight() if line.isVisible() else 0)
+        most = max(self.height() - rest, LEAST_LINES * self.line.fontMetrics().lineSpacing())
+        wide = self.width() - margins.left() - margins.right()
+        needed = self.line.heightForWidth(wide)
+        if needed > most:
+            needed = self.line.heightForWidth(wide - line.verticalScrollBar().sizeHint().width())
+        line.setFixedHeight(max(min(needed, most), 1))
 
     def _choose_scene(self, _index: int) -> None:
         self.scene_chosen.emit(str(self.scenes.currentData()))
