@@ -1,0 +1,42 @@
+"""Every page and state of the presenter's window, in two sizes and three scales of the screen: no
+word is cut, none lies over another, and the window stays as large as the screen."""
+
+import json
+import os
+import subprocess
+import sys
+from pathlib import Path
+
+import pytest
+
+HERE = Path(__file__).resolve().parent
+STATES = 31
+SIZES = {"1": 2, "1.5": 1, "2": 1}
+"""Sizes that a scale leaves high enough; 1280 × 720 at 2 would be 640 × 360."""
+
+
+@pytest.mark.slow
+@pytest.mark.parametrize("scale", SIZES)
+def test_no_words_are_cut_or_lie_over_one_another(scale, home):
+    done = subprocess.run(
+        [sys.executable, "-W", "error", str(HERE / "window_states.py"), "-"],
+        env={
+            **os.environ,
+            "QT_SCALE_FACTOR": scale,
+            "QT_QPA_PLATFORM": "offscreen",
+            "LEHRLIGHT_HOME": str(home),
+            "PYTHONPATH": os.pathsep.join((str(HERE.parents[1]), str(HERE.parent / "ui"))),
+        },
+        capture_output=True,
+        text=True,
+        timeout=240,
+        check=False,
+    )
+    assert done.returncode == 0, done.stderr
+    found = [json.loads(line) for line in done.stdout.splitlines()]
+    assert len(found) == SIZES[scale] * STATES
+    bad = [one for one in found if one["cut"] or one["overlapping"] or one["painted"]]
+    assert bad == []
+    for one in found:
+        width, height = (int(number) for number in one["size"].split("@")[0].split("x"))
+        assert one["shown"] == [round(width / float(scale)), round(height / float(scale))], one
