@@ -8,6 +8,8 @@ UI = "ui"
 LANGUAGE = "language"
 NAME = "name"
 SELF = "English"
+DECIMAL, SAMPLE = "decimal", "1.5"
+"""How a language writes one and a half: its decimal sign is the second character."""
 
 
 def scene_context(scene: Scene) -> str:

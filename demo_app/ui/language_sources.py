@@ -16,9 +16,11 @@ from demo_app.scenes.scene import Reading, Scene
 from demo_app.scenes.settings import Setting, settings_of
 from demo_app.ui import words
 from demo_app.ui.language_ids import (
+    DECIMAL,
     DESCRIBE,
     LANGUAGE,
     NAME,
+    SAMPLE,
     SELF,
     UI,
     choice_id,
@@ -59,7 +61,7 @@ class Source:
 
 def sources() -> tuple[Source, ...]:
     """All texts, each once, in a lasting order."""
-    found = [Source(LANGUAGE, NAME, SELF)]
+    found = [Source(LANGUAGE, NAME, SELF), Source(LANGUAGE, DECIMAL, SAMPLE)]
     for scene in scenes().values():
         found += scene_sources(scene)
     found += _table(DESCRIBE, DESCRIBED)

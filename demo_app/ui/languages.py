@@ -1,8 +1,8 @@
 """The app's words in other languages, from Qt translation files.
 
-A `Language` is asked for words; nothing is installed for the whole application, so two languages
-can stand side by side, as captions do. What has no translation, or one that does not fit, is said
-in English: an audience never sees an error.
+A `Language` is asked for words, so two languages can stand side by side, as captions do. One of
+them is in use for the whole application, by Qt's own translator: `use`. What has no translation,
+or one that does not fit, is said in English: an audience never sees an error.
 """
 
 import functools
@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
 
-from PySide6.QtCore import QLocale, QTranslator
+from PySide6.QtCore import QCoreApplication, QLocale, QTranslator
 
 from demo_app.base.errors import InputError
 from demo_app.base.locate import assets
@@ -143,13 +143,11 @@ class Language:
 
     def number(self, value: float, digits: int = 3) -> str:
         """Number as `demo_app.ui.words.number` rounds it."""
-        return words.number(value, digits).replace(".", self.locale.decimalPoint())
+        return words.plain_number(value, digits).replace(".", self.locale.decimalPoint())
 
     def quantity(self, value: float, unit: str, digits: int = 3) -> str:
         """Number with its unit."""
-        return words.quantity(value, unit, digits).replace(
-            words.number(value, digits), self.number(value, digits), 1
-        )
+        return words.with_unit(self.number(value, digits), unit)
 
     @property
     def described(self) -> Mapping[str, Template]:
@@ -232,6 +230,35 @@ def language(code: str) -> Language:
 def languages() -> tuple[Language, ...]:
     """All of them, for a menu."""
     return tuple(map(language, codes()))
+
+
+def wanted(code: str, system: QLocale | None = None) -> str:
+    """Code of the language to use: `code` if there is one, else the system's, else English."""
+    if code in codes():
+        return code
+    told = (system or QLocale.system()).name()
+    return next((one for one in (told, told.split("_")[0]) if one in codes()), ENGLISH_CODE)
+
+
+def use(code: str) -> Language:
+    """Make a language the one that `demo_app.ui.words` says, and that numbers are typed in.
+
+    Texts that stand in windows already stay: use it before they are built.
+    """
+    chosen = language(code)
+    for known in languages():
+        if known.translator is not None:
+            QCoreApplication.removeTranslator(known.translator)
+    if chosen.translator is not None:
+        QCoreApplication.installTranslator(chosen.translator)
+    QLocale.setDefault(chosen.locale)
+    return chosen
+
+
+def in_use() -> Language:
+    """The language that is used."""
+    name = words.said(LANGUAGE, NAME, SELF)
+    return next((one for one in languages() if one.name == name), language(ENGLISH_CODE))
 
 
 def translation(file: Path) -> QTranslator:

@@ -1,15 +1,31 @@
-"""Words on the screen: English now, one place for every other language.
+"""Words on the screen, in the language in use: that of the translator which Qt has installed.
 
-Scenes bring labels, units and sentences as English data; this module puts numbers and words
-together, so that a translation needs to replace `ENGLISH` and the scene's texts alone.
+Scenes and tables bring labels, units and sentences as English data; this module puts numbers and
+words together. Without a translator every text is the English one, byte for byte.
 """
 
 import math
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
 from typing import Any
 
-from demo_app.scenes.scene import Message, Reading, Scene
+from PySide6.QtCore import QCoreApplication
+
+from demo_app.scenes.scene import Action, Message, Reading, Scene
 from demo_app.scenes.settings import Setting, Value, settings_of
+from demo_app.ui.language_ids import (
+    DECIMAL,
+    DESCRIBE,
+    LANGUAGE,
+    SAMPLE,
+    UI,
+    choice_id,
+    help_id,
+    label_id,
+    scene_context,
+    text_id,
+    value_id,
+)
+from demo_app.ui.template import Template
 
 ENGLISH: Mapping[str, str] = {
     "app": "Lehrlight",
@@ -244,7 +260,8 @@ ENGLISH: Mapping[str, str] = {
     "screens.swap": "Change the two windows' screens",
     "screens.look": "How both windows look",
     "screens.calm": "Calm: soften bright stripes and sudden changes",
-    "screens.calm.help": "For people who react to stripes and flashes. The stage says when a picture is softened.",
+    "screens.calm.help": "For people who react to stripes and flashes. The stage says when a "
+    "picture is softened.",
     "screens.still": "No fading from one picture to the next",
     "screens.high_contrast": "High contrast",
     "screens.scale": "Size of all words",
@@ -539,9 +556,98 @@ LEAST_ODDS = 0.001
 _SHOWN_UNITS = {"C": "°C", "deg": "°", "um": "µm", "kW/m2": "kW/m²", "W/m2K": "W/m²K", "MPa": "MPa"}
 
 
+def said(context: str, name: str, english: str) -> str:
+    """`english` in the language in use; `context` and `name` are those of its translation."""
+    return QCoreApplication.translate(context, english, name) if english else english
+
+
+def decimal_point() -> str:
+    """Decimal sign of the language in use."""
+    return said(LANGUAGE, DECIMAL, SAMPLE)[1]
+
+
 def text(name: str, /, **values: Any) -> str:
     """Words called `name`, with values put in."""
-    return ENGLISH[name].format(**values)
+    english = ENGLISH[name]
+    found = said(UI, name, english)
+    if found == english:
+        return english.format(**values)
+    return Template(found, english=english, decimal_point=decimal_point()).format(**values)
+
+
+class Table(Mapping[str, str]):
+    """A table of English texts in the language in use; values are put in as in English.
+
+    Parameters
+    ----------
+    context : str
+        Of the translations, whose ids are the table's names after `prefix`.
+    english : mapping
+    prefix : str
+    """
+
+    def __init__(self, context: str, english: Mapping[str, str], prefix: str = "") -> None:
+        self._context, self._english, self._prefix = context, english, prefix
+
+    def __getitem__(self, name: str) -> str:
+        english = self._english[name]
+        found = said(self._context, self._prefix + name, english)
+        if found == english:
+            return english
+        return Template(found, english=english, decimal_point=decimal_point(), word=self.word)
+
+    def __iter__(self) -> Iterator[str]:
+        return iter(self._english)
+
+    def __len__(self) -> int:
+        return len(self._english)
+
+    def word(self, english: str) -> str:
+        """A word that is put into a text, if it is itself a text of the table."""
+        for name, text in self._english.items():
+            if text == english:
+                return said(self._context, self._prefix + name, english)
+        return colour(english)
+
+
+def title(scene: Scene) -> str:
+    """Name of a scene."""
+    return said(scene_context(scene), "title", scene.title)
+
+
+def title_called(id: str, english: str) -> str:
+    """Name of a scene by its id."""
+    return said(f"scene.{id}", "title", english)
+
+
+def label(context: str, what: Setting | Reading | Action) -> str:
+    """Name of a setting, a reading, a curve or a button; `context` is that of its record."""
+    return said(context, label_id(what), what.label)
+
+
+def help_of(context: str, what: Setting | Reading) -> str:
+    """The sentence that explains a setting or a reading; "" where there is none."""
+    return said(context, help_id(what), what.help)
+
+
+def texts(scene: Scene) -> Mapping[str, str]:
+    """Texts of a scene by id."""
+    return Table(scene_context(scene), scene.texts, text_id(""))
+
+
+def colour(english: str) -> str:
+    """An interference colour, or a direction of stress; anything else stays as it is."""
+    from demo_app.content.describe_words import ENGLISH as DESCRIBED
+
+    plain = english[:1].lower() + english[1:]
+    for name, text in DESCRIBED.items():
+        if text == plain and name.startswith("colour."):
+            found = said(DESCRIBE, name, plain)
+            return found if english == plain else found[:1].upper() + found[1:]
+    for name in ("tension", "compression"):
+        if ENGLISH[name] == english:
+            return said(UI, name, english)
+    return english
 
 
 def unit(name: str) -> str:
@@ -550,9 +656,14 @@ def unit(name: str) -> str:
 
 
 def number(value: float, digits: int = 3) -> str:
+    """`plain_number` with the decimal sign of the language in use."""
+    return plain_number(value, digits).replace(".", decimal_point())
+
+
+def plain_number(value: float, digits: int = 3) -> str:
     """Number in at most `digits` digits and three decimals, with a true minus sign."""
     if not math.isfinite(value):
-        return text("none")
+        return ENGLISH["none"]
     if value == 0:
         return "0"
     decimals = min(max(digits - 1 - math.floor(math.log10(abs(value))), 0), 3)
@@ -565,16 +676,21 @@ def number(value: float, digits: int = 3) -> str:
 
 def quantity(value: float, name: str, digits: int = 3) -> str:
     """Number with its unit."""
+    return with_unit(number(value, digits), name)
+
+
+def with_unit(number: str, name: str) -> str:
+    """A written number with its unit."""
     shown = unit(name)
     if not shown:
-        return number(value, digits)
-    return number(value, digits) + ("" if shown == "°" else "\u00a0") + shown
+        return number
+    return number + ("" if shown == "°" else "\u00a0") + shown
 
 
 def clock(seconds: float) -> str:
     """Model time: seconds with two decimals, then minutes, then hours."""
     if seconds < 100:
-        return f"{seconds:.2f}\u00a0s"
+        return f"{seconds:.2f}".replace(".", decimal_point()) + "\u00a0s"
     if seconds < 7200:
         return f"{int(seconds // 60)}\u00a0min {int(seconds % 60):02d}\u00a0s"
     return f"{int(seconds // 3600)}\u00a0h {int(seconds % 3600 // 60):02d}\u00a0min"
@@ -589,29 +705,34 @@ def speed(value: float) -> str:
     return text("speed.fast", times=number(value, 2))
 
 
-def value_of(setting: Setting, value: Value) -> str:
-    """Value of a setting with its unit."""
+def value_of(setting: Setting, value: Value, context: str = "") -> str:
+    """Value of a setting with its unit; `context` is that of its record's translations."""
     if isinstance(value, bool):
         return text("yes" if value else "no")
     if isinstance(value, str):
-        return ", ".join(choice(word) for word in value.split(","))
+        return ", ".join(choice_of(context, setting, one) for one in value.split(","))
     return quantity(value, setting.unit, 4)
 
 
 def choice(name: str) -> str:
-    """A choice's word: its id without dashes, first letter large."""
+    """A choice's English word: its id without dashes, first letter large."""
     plain = name.replace("-", " ").replace("_", " ")
     return plain[:1].upper() + plain[1:]
 
 
-def reading(spec: Reading, value: Any) -> str:
+def choice_of(context: str, setting: Setting, name: str) -> str:
+    """A choice's word."""
+    return said(context, choice_id(setting, name), choice(name))
+
+
+def reading(spec: Reading, value: Any, context: str = "") -> str:
     """Value of a reading with its unit; None is a dash."""
     if value is None:
         return text("none")
     if isinstance(value, bool):
         return text("yes" if value else "no")
     if isinstance(value, str):
-        return value
+        return ", ".join(said(context, value_id(spec, one), one) for one in value.split(", "))
     if "_probability" in spec.name:
         return odds(float(value))
     return quantity(float(value), spec.unit)
@@ -628,17 +749,17 @@ def odds(value: float) -> str:
 
 def sentence(scene: Scene, message: Message) -> str:
     """A scene's sentence in the language in use."""
-    return message.words(scene.texts)
+    return message.words(texts(scene))
 
 
-def difference(then: Any, now: Any) -> str:
+def difference(then: Any, now: Any, context: str = "") -> str:
     """Settings that differ between a held picture and the live one."""
     changes = [
         text(
             "held.change",
-            label=setting.label,
-            then=value_of(setting, getattr(then, setting.name)),
-            now=value_of(setting, getattr(now, setting.name)),
+            label=label(context, setting),
+            then=value_of(setting, getattr(then, setting.name), context),
+            now=value_of(setting, getattr(now, setting.name), context),
         )
         for setting in settings_of(type(now))
         if getattr(then, setting.name) != getattr(now, setting.name)
