@@ -69,6 +69,8 @@ class Conductor(QObject):
         self.now = now
         self.calm = False
         self._worker, self._scene, self._session_for = worker, scene, session
+        # Closed, and still known to whoever showed it until there is another one.
+        self._gone: Session | None = None
         # Where the step was left for a favourite of another scene.
         self._before: Snapshot | None = None
         self._waiting = False
@@ -310,7 +312,7 @@ class Conductor(QObject):
         if self.session is not None:
             self.left.emit()
             self.session.pause()
-            self.session.deleteLater()
+            self._gone = self.session
             self.end()
 
     def _fresh(self, scene: Scene) -> Session:
@@ -322,15 +324,16 @@ class Conductor(QObject):
             old.pause()
             old.close()
         session = self._session_for(scene, self._worker, parent=self)
-        if old is not None:
-            session.size = old.size
+        before, self._gone = old or self._gone, None
+        if before is not None:
+            session.size = before.size
         session.set_calm(self.calm)
         self.session, self._waiting = session, True
         session.framed.connect(self._framed)
         session.changed.connect(self.changed)
         self.made.emit(session)
-        if old is not None:
-            old.deleteLater()
+        if before is not None:
+            before.deleteLater()
         return session
 
     def _framed(self, frame: Frame) -> None:

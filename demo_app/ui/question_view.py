@@ -35,6 +35,8 @@ class Poll:
         Place of the right answer; told at the result alone.
     happened : str
         What the model showed, told at the result alone.
+    note : str
+        What to do now, below the answers, before the result.
 
     Raises
     ------
@@ -49,6 +51,7 @@ class Poll:
     phase: str = ASK
     right: int | None = None
     happened: str = ""
+    note: str = ""
 
     def __post_init__(self) -> None:
         number = len(self.answers)
@@ -228,7 +231,8 @@ class QuestionView(QWidget):
             else:
                 row.words.say("")
         told = poll.phase == RESULT and bool(poll.happened)
-        self.happened.say(words.text("audience.happened", what=poll.happened) if told else "")
+        happened = words.text("audience.happened", what=poll.happened) if told else poll.note
+        self.happened.say(happened)
         self.setAccessibleName(self.said())
 
     def said(self) -> str:
