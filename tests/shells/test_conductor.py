@@ -473,6 +473,24 @@ def test_the_audiences_window_may_go_and_come_back(play):
         assert len(mirrored) == 1
 
 
+def test_the_presenter_sees_a_copy_of_the_audiences_window(play):
+    show = play(two=True).begin()
+    mirror = show.window.show_page.mirror
+    assert mirror.isVisible()
+    calm(show)
+    assert pixels(mirror).max() > 60
+    said = [mirror.accessibleName()]
+    for act in ("next", "blank", "blank", "next", "next", "emergency"):
+        show.window.act(act)
+        spin(lambda: not show.view._pace.isActive())
+        calm(show)
+        said.append(mirror.accessibleName())
+    assert len(set(said)) == 4, said
+    assert "Blank" in said[2]
+    show.window.set_out(None)
+    assert not mirror.isVisible()
+
+
 def test_only_one_view_leads_the_size_of_pictures(play):
     show = play(two=True).begin()
     own, out = show.window.show_page.view, show.out.view

@@ -110,6 +110,8 @@ class AudienceSide(QObject):
             out.view.set_session(session)
         self._mirroring.start()
         self.set_preferences(self.preferences)
+        # Whoever looks for a copy shall not find the old one, or none.
+        self._mirror()
 
     def set_preferences(self, preferences: Preferences) -> None:
         """How the audience's view looks, moves and speaks."""
