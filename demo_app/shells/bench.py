@@ -3,8 +3,8 @@
 from collections.abc import Sequence
 from pathlib import Path
 
-from PySide6.QtCore import QSize, Qt
-from PySide6.QtGui import QCloseEvent, QKeySequence, QResizeEvent, QShortcut
+from PySide6.QtCore import QRect, QSize, Qt
+from PySide6.QtGui import QCloseEvent, QFontMetrics, QKeySequence, QResizeEvent, QShortcut
 from PySide6.QtWidgets import (
     QFileDialog,
     QHBoxLayout,
@@ -118,11 +118,25 @@ class BenchWindow(QWidget):
             self._box.setSpacing(sizes.gap)
             wide = min(max(round(sizes.panel * 14), 190), 320)
             self.list.setFixedWidth(wide)
-            self.list.doItemsLayout()
+            self._size_items(wide)
             self.keys.setFixedWidth(wide)
             self.line.setFixedWidth(wide)
             for made in self._made.values():
                 made.set_sizes(sizes)
+
+    def _size_items(self, wide: int) -> None:
+        """Items as high as their words, broken where they must be."""
+        assert self._sizes is not None
+        font = self.list.font()
+        font.setPixelSize(self._sizes.panel)
+        room = QRect(0, 0, wide - 2 * self._sizes.gap - 16, 999)
+        for row in range(self.list.count()):
+            item = self.list.item(row)
+            words_box = QFontMetrics(font).boundingRect(
+                room, int(Qt.TextFlag.TextWordWrap), item.text()
+            )
+            high = max(words_box.height() + 12, theme.TOUCH_PX, 2 * self._sizes.panel)
+            item.setSizeHint(QSize(wide - 8, high))
 
     def closeEvent(self, event: QCloseEvent) -> None:  # noqa: D102
         self.end()

@@ -29,6 +29,9 @@ class QuestionForm(QScrollArea):
         Frozen dataclass of the question.
     only : sequence of Only
         Inputs that are hidden while they mean nothing.
+    parent : QWidget or None
+    context : str
+        Of the translations of the record's words.
 
     Attributes
     ----------
@@ -39,9 +42,14 @@ class QuestionForm(QScrollArea):
     changed = Signal()
 
     def __init__(
-        self, record: type, only: Sequence[Only] = (), parent: QWidget | None = None
+        self,
+        record: type,
+        only: Sequence[Only] = (),
+        parent: QWidget | None = None,
+        context: str = "",
     ) -> None:
         super().__init__(parent)
+        self._context = context
         self._only = tuple(only)
         self.controls: dict[str, Control] = {}
         self.lines: dict[str, QLabel] = {}
@@ -63,7 +71,7 @@ class QuestionForm(QScrollArea):
         self._show_what_counts()
 
     def _add(self, setting: Setting, body: QWidget) -> None:
-        control, line = control_for(setting, body), alert_line(body)
+        control, line = control_for(setting, body, self._context), alert_line(body)
         if isinstance(control, NumberControl):
             # Enter answers; the focus stays where the next Tab starts from.
             control.box.lineEdit().returnPressed.disconnect(control.box.clearFocus)

@@ -90,7 +90,7 @@ def scale(painter: QPainter, box: QRectF, top: float, low: float, high: float) -
         said = f"{nm} nm" if nm == first or nm + TICK_NM > high else f"{nm}"
         at = box.left() + (nm - low) / (high - low) * box.width()
         wide = metrics.horizontalAdvance(said)
-        left = min(max(at - wide / 2, 0), box.right() + 8 - wide)
+        left = min(max(at - wide / 2, box.left() - 6), box.right() + 6 - wide)
         painter.drawText(QPointF(left, top + metrics.ascent()), said)
 
 
@@ -184,9 +184,8 @@ class ColourPicker(QWidget):
         with QPainter(self) as painter:
             painter.setRenderHint(QPainter.RenderHint.Antialiasing)
             painter.setPen(QColor(theme.INK))
-            painter.drawText(
-                QRectF(2, 0, self.width() - 4, line * 1.3), Qt.AlignmentFlag.AlignLeft, self._title
-            )
+            above = QRectF(10, 4, self.width() - 12, line * 1.3)
+            painter.drawText(above, Qt.AlignmentFlag.AlignLeft, self._title)
             painter.drawImage(box, image_of(colours(self._lamp, 0.0, FURTHEST, PLACES)))
             at = box.left() + self.value_nm / FURTHEST * box.width()
             for colour, wide in (("#000000", 6), ("#ffffff", 2)):
