@@ -117,6 +117,11 @@ def _parser() -> argparse.ArgumentParser:
     way.add_argument("--counts", metavar="FILE.csv", help="write the counts as a table")
     way.add_argument("--window", action="store_true", help="the window alone, unsupervised")
 
+    outreach = command(
+        "outreach", "windows:outreach", "a lesson for a class, without flame or breakage"
+    )
+    outreach.add_argument("lesson", metavar="LESSON", nargs="?", help="a lesson's file or name")
+
     scenes = command("scenes", "runs:scenes", "list scenes with their settings and readings")
     scenes.add_argument("--json", action="store_true", help="for programs")
 

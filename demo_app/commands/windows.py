@@ -50,6 +50,22 @@ def present(words: argparse.Namespace) -> int:
     )
 
 
+def outreach(words: argparse.Namespace) -> int:
+    """A lesson for a class."""
+    from demo_app.content.lessons.load import load
+    from demo_app.content.lessons.named import lesson_called
+
+    if words.lesson is not None:
+        load(lesson_called(words.lesson, "outreach"))
+    if not _has_screen():
+        raise InputError(
+            "no screen was found",
+            place="outreach",
+            remedy="'lehrlight handout LESSON --out FILE.pdf' needs none",
+        )
+    return _window("demo_app.shells.outreach", words.lesson)
+
+
 def bench(words: argparse.Namespace) -> int:
     """The prep bench."""
     given = [

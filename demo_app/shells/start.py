@@ -138,4 +138,14 @@ def _bench(argv: Sequence[str]) -> int:
     return bench.run(argv)
 
 
-DOORS: dict[str, Callable[[Sequence[str]], int]] = {"present": _present, "bench": _bench}
+def _outreach(argv: Sequence[str]) -> int:
+    from demo_app.shells import outreach
+
+    return outreach.run(None, argv)
+
+
+DOORS: dict[str, Callable[[Sequence[str]], int]] = {
+    "present": _present,
+    "bench": _bench,
+    "outreach": _outreach,
+}

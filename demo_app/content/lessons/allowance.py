@@ -5,7 +5,6 @@ from dataclasses import dataclass
 from typing import Any
 
 from demo_app.base.errors import InputError
-from demo_app.content.cues.records import NO_SETTINGS
 from demo_app.content.lessons.as_sheet import Taught
 from demo_app.content.lessons.hazards import PROFILES
 from demo_app.content.lessons.reach import reachable
@@ -13,7 +12,7 @@ from demo_app.content.lessons.records import Bound
 from demo_app.content.running.clock import wanted
 from demo_app.content.running.records import DRIVE, Running
 from demo_app.scenes.scene import Scene
-from demo_app.scenes.settings import make, settings_of
+from demo_app.scenes.settings import Setting, make, settings_of
 
 ARRANGES_LIGHT: Mapping[str, tuple[str, ...]] = {
     "light-table": ("turn_deg", "tint_plate", "lamp"),
@@ -38,7 +37,7 @@ class Allowance:
     """
 
     scene: str
-    settings: Mapping[str, Any] = NO_SETTINGS
+    settings: Mapping[str, Any]
     bounds: tuple[Bound, ...] = ()
     free: tuple[str, ...] = ()
 
@@ -46,19 +45,29 @@ class Allowance:
         """Settings record that it begins with."""
         return make(scene.settings, dict(self.settings))
 
-    def refused(self, scene: Scene, settings: Any) -> str:
-        """Label of the first setting that may not be as it is in a record; "" if all may."""
+    def refused(self, scene: Scene, settings: Any) -> Setting | None:
+        """The first setting that may not be as it is in a record; None if all may.
+
+        Raises
+        ------
+        InputError
+            If the scene itself may not be shown.
+        """
         if scene.id != self.scene:
-            return scene.title
+            raise InputError(
+                f"the scene '{scene.id}' is not part of this lesson here",
+                place="lesson",
+                remedy="go on with the lesson",
+            )
         first, within = self.record(scene), {one.name: one for one in self.bounds}
         for spec in settings_of(scene.settings):
             value = getattr(settings, spec.name)
             if spec.name in within:
                 if not within[spec.name].holds(value):
-                    return spec.label
+                    return spec
             elif spec.name not in self.free and value != getattr(first, spec.name):
-                return spec.label
-        return ""
+                return spec
+        return None
 
 
 def allowance(taught: Taught, running: Running) -> Allowance:

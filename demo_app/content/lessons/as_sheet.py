@@ -170,4 +170,5 @@ def _exit(lesson: Lesson, taken_s: float) -> Shown:
         scene="",
         seconds=max(60 * lesson.minutes - taken_s, 0.0),
         say=(lesson.exit.answer, *home),
+        phases=(OPEN,),
     )

@@ -1,0 +1,1 @@
+"""The teacher's window: its lesson, its acts, what the class sees."""
