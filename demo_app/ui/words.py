@@ -4,11 +4,12 @@ Scenes and tables bring labels, units and sentences as English data; this module
 words together. Without a translator every text is the English one, byte for byte.
 """
 
+import datetime
 import math
-from collections.abc import Iterator, Mapping
+from collections.abc import Callable, Iterator, Mapping
 from typing import Any
 
-from PySide6.QtCore import QCoreApplication
+from PySide6.QtCore import QCoreApplication, QDate, QLocale
 
 from demo_app.scenes.scene import Action, Message, Reading, Scene
 from demo_app.scenes.settings import Setting, Value, settings_of
@@ -17,6 +18,7 @@ from demo_app.ui.language_ids import (
     DESCRIBE,
     LANGUAGE,
     SAMPLE,
+    SHORT,
     UI,
     choice_id,
     help_id,
@@ -414,7 +416,7 @@ ENGLISH: Mapping[str, str] = {
     "bench.colour": "Reading a colour",
     "bench.matching": "Matching my own piece",
     "bench.map": "What-if map",
-    "bench.keys": "Ctrl+1 to 7 pages · Ctrl+L this list · Tab on · Ctrl+P print or save · Esc stop",
+    "bench.keys": "Ctrl+1 to 7 pages · Ctrl+L this list · Tab on · Ctrl+P print · Esc stop",
     "bench.inputs": "What is put in",
     "bench.answer": "Answer; arrow keys scroll",
     "bench.limits": "Holds only so far",
@@ -474,8 +476,6 @@ ENGLISH: Mapping[str, str] = {
     "bench.map.refused": "cannot be",
     "bench.map.not_yet": "not run yet",
     "bench.map.point": "Arrow keys choose a point; the line below tells its values.",
-    "bench.map.limit": "A map is one run a point, with no spread; a border is no finer than its "
-    "points.",
     "bench.csv": "Save table …",
     "bench.csv.help": "All points with the settings as a CSV file (Ctrl+S)",
     # Outreach: lessons.
@@ -539,6 +539,7 @@ ENGLISH: Mapping[str, str] = {
     "handout.help": "A worksheet and its answer key come from the same number: the class gets the "
     "one, you keep the other. Print in black and white.",
     "handout.seed": "Number of the worksheet",
+    "handout.other": "Another number",
     "handout.paper": "Paper size",
     "handout.save": "Save worksheet and key …",
     "handout.busy": "The model computes every number of the worksheet …",
@@ -584,10 +585,19 @@ class Table(Mapping[str, str]):
         Of the translations, whose ids are the table's names after `prefix`.
     english : mapping
     prefix : str
+    word : callable, optional
+        Says a word that is put in and is none of the table's texts; default: `colour`.
     """
 
-    def __init__(self, context: str, english: Mapping[str, str], prefix: str = "") -> None:
+    def __init__(
+        self,
+        context: str,
+        english: Mapping[str, str],
+        prefix: str = "",
+        word: Callable[[str], str] | None = None,
+    ) -> None:
         self._context, self._english, self._prefix = context, english, prefix
+        self._other = word
 
     def __getitem__(self, name: str) -> str:
         english = self._english[name]
@@ -607,7 +617,8 @@ class Table(Mapping[str, str]):
         for name, text in self._english.items():
             if text == english:
                 return said(self._context, self._prefix + name, english)
-        return colour(english)
+        found = colour(english)
+        return self._other(english) if found == english and self._other is not None else found
 
 
 def title(scene: Scene) -> str:
@@ -615,9 +626,9 @@ def title(scene: Scene) -> str:
     return said(scene_context(scene), "title", scene.title)
 
 
-def title_called(id: str, english: str) -> str:
-    """Name of a scene by its id."""
-    return said(f"scene.{id}", "title", english)
+def scene_name(id: str) -> str:
+    """Short name of a scene that need not be loaded."""
+    return said(SHORT, id, choice(id))
 
 
 def label(context: str, what: Setting | Reading | Action) -> str:
@@ -694,6 +705,16 @@ def clock(seconds: float) -> str:
     if seconds < 7200:
         return f"{int(seconds // 60)}\u00a0min {int(seconds % 60):02d}\u00a0s"
     return f"{int(seconds // 3600)}\u00a0h {int(seconds % 3600 // 60):02d}\u00a0min"
+
+
+def day(value: datetime.date) -> str:
+    """A day as the language in use writes it; in English as files do, which no one mistakes."""
+    locale = QLocale()
+    if said(LANGUAGE, DECIMAL, SAMPLE) == SAMPLE:
+        return value.isoformat()
+    return locale.toString(
+        QDate(value.year, value.month, value.day), QLocale.FormatType.ShortFormat
+    )
 
 
 def speed(value: float) -> str:
