@@ -25,7 +25,7 @@ from demo_app.shells.benching.matching_page import MatchingPage
 from demo_app.shells.benching.question_page import QuestionPage
 from demo_app.ui import application, theme, words
 from demo_app.ui.benching.answers import Answers
-from demo_app.ui.benching.figures import plain
+from demo_app.ui.benching.figures import breakable, plain
 from demo_app.ui.benching.style import style_sheet
 
 PAGES = (*IDS, "map")
@@ -87,7 +87,7 @@ class BenchWindow(QWidget):
         for number in range(1, len(PAGES) + 1):
             key = QShortcut(QKeySequence(f"Ctrl+{number}"), self)
             key.activated.connect(lambda row=number - 1: self.open(PAGES[row]))
-        for keys, act in (("Ctrl+P", self.write), ("Ctrl+S", self.write), ("Esc", self.stop)):
+        for keys, act in (("Ctrl+P", self.write), ("Ctrl+S", self.save), ("Esc", self.stop)):
             QShortcut(QKeySequence(keys), self).activated.connect(act)
         QShortcut(QKeySequence("Ctrl+L"), self).activated.connect(self.list.setFocus)
 
@@ -160,25 +160,30 @@ class BenchWindow(QWidget):
 
     def tell(self, said: str) -> None:
         """One line for whoever sits here."""
-        self.line.setText(said)
+        self.line.setText(breakable(said))
 
     def write(self) -> None:
-        """Ask for a file, then print the answer, or save the map's table, into it."""
+        """Ask for a file, then print what is shown into it."""
         shown = self.page
-        if not shown.footer.print_button.isEnabled():
-            return
-        is_map = isinstance(shown, MapPage)
-        end, kind = (".csv", "CSV (*.csv)") if is_map else (".pdf", "PDF (*.pdf)")
-        name, _ = QFileDialog.getSaveFileName(
-            self, words.text("bench.csv" if is_map else "bench.print"), f"{shown.id}{end}", kind
-        )
-        if name:
-            path = Path(name)
-            path = path if path.suffix else path.with_suffix(end)
-            if isinstance(shown, MapPage):
-                shown.save_to(path)
-            else:
+        if shown.footer.print_button.isEnabled():
+            path = self._where(words.text("bench.print"), f"{shown.id}.pdf", "PDF (*.pdf)")
+            if path is not None:
                 shown.print_to(path)
+
+    def save(self) -> None:
+        """Ask for a file, then save the map's table into it."""
+        shown = self.page
+        if isinstance(shown, MapPage) and shown.save_button.isEnabled():
+            path = self._where(words.text("bench.csv"), "map.csv", "CSV (*.csv)")
+            if path is not None:
+                shown.save_to(path)
+
+    def _where(self, title: str, name: str, kinds: str) -> Path | None:
+        found, _ = QFileDialog.getSaveFileName(self, title, name, kinds)
+        if not found:
+            return None
+        path = Path(found)
+        return path if path.suffix else path.with_suffix(Path(name).suffix)
 
     def stop(self) -> None:
         """Give up what is under way on this page."""
@@ -206,6 +211,7 @@ class BenchWindow(QWidget):
         made: QuestionPage | MapPage
         if id == "map":
             made = MapPage(self._workers, self)
+            made.save_asked.connect(self.save)
         else:
             made = KINDS.get(id, QuestionPage)(page(id), self)
             made.asked.connect(lambda: self._ask(made))

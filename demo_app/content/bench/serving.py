@@ -45,6 +45,13 @@ class Told:
     content: Any = None
 
 
+def stand_back() -> None:
+    """Make a worker process ready that lets the window and the first answers go before it."""
+    settle()
+    if hasattr(os, "nice"):
+        os.nice(_BESIDE)
+
+
 def serve(connection: Connection, quickly: bool) -> None:
     """Answer what comes through `connection` until its other end is closed.
 
@@ -57,9 +64,7 @@ def serve(connection: Connection, quickly: bool) -> None:
     quickly : bool
         Whether to give the first answers; else the finer ones.
     """
-    settle()
-    if not quickly and hasattr(os, "nice"):
-        os.nice(_BESIDE)
+    settle() if quickly else stand_back()
     inbox = _Inbox(connection)
     from demo_app.content.bench.catalogue import pages
 

@@ -19,7 +19,7 @@ class Footer(QWidget):
     resumed = Signal()
     print_asked = Signal()
 
-    def __init__(self, parent: QWidget | None = None, out: str = "bench.print") -> None:
+    def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.state = plain(self)
         self.bar = QProgressBar(self)
@@ -31,8 +31,8 @@ class Footer(QWidget):
         self.stop_button.clicked.connect(self.stopped)
         self.again_button = QPushButton(words.text("bench.again"), self)
         self.again_button.clicked.connect(self.resumed)
-        self.print_button = QPushButton(words.text(out), self)
-        self.print_button.setToolTip(words.text(f"{out}.help"))
+        self.print_button = QPushButton(words.text("bench.print"), self)
+        self.print_button.setToolTip(words.text("bench.print.help"))
         self.print_button.clicked.connect(self.print_asked)
         self._row = QHBoxLayout()
         self._row.addWidget(self.bar, 1)
@@ -44,6 +44,10 @@ class Footer(QWidget):
         self.again_button.hide()
         self.finish()
         self.can_print(False)
+
+    def add_button(self, button: QPushButton) -> None:
+        """One more button, at the end."""
+        self._row.addWidget(button)
 
     def set_sizes(self, sizes: theme.Sizes) -> None:
         """Spacing."""

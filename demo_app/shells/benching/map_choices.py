@@ -10,6 +10,7 @@ from demo_app.scenes.settings import Setting, settings_of
 from demo_app.ui import words
 from demo_app.ui.benching.figures import plain
 from demo_app.ui.fields import Choice, WheelGuard
+from demo_app.ui.language_ids import scene_context
 
 FIRST = "toughen"
 AXES = {"toughen": ("thickness_mm", "jet_W_m2K")}
@@ -78,9 +79,10 @@ class AxisChoice(QWidget):
         numbers = [one for one in settings_of(scene.settings) if isinstance(one.default, float)]
         self._known = {one.name: one for one in numbers}
         self.setting.clear()
+        context = scene_context(scene)
         for one in numbers:
-            unit = words.unit(one.unit)
-            self.setting.addItem(f"{one.label} ({unit})" if unit else one.label, one.name)
+            unit, label = words.unit(one.unit), words.label(context, one)
+            self.setting.addItem(f"{label} ({unit})" if unit else label, one.name)
         self.setting.setCurrentIndex(self.setting.findData(shown))
         self._range()
 
@@ -148,7 +150,7 @@ class MapChoices(QWidget):
                 box.addWidget(self.across)
                 box.addWidget(self.up)
         for name in catalogue.ids():
-            self.scene.addItem(words.choice(name), name)
+            self.scene.addItem(words.scene_name(name), name)
         self.scene.setCurrentIndex(self.scene.findData(FIRST))
         self.scene.activated.connect(lambda _i: self.scene_chosen.emit(self.scene.currentData()))
         for choice in (self.reading, self.verdict):
@@ -169,11 +171,12 @@ class MapChoices(QWidget):
         for choice in (self.reading, self.verdict):
             choice.clear()
         self.verdict.addItem(words.text("bench.map.no_verdict"), "")
+        context = scene_context(scene)
         for one in scene.readings:
-            unit = words.unit(one.unit)
-            self.reading.addItem(f"{one.label} ({unit})" if unit else one.label, one.name)
+            unit, label = words.unit(one.unit), words.label(context, one)
+            self.reading.addItem(f"{label} ({unit})" if unit else label, one.name)
             if not one.unit:
-                self.verdict.addItem(one.label, one.name)
+                self.verdict.addItem(label, one.name)
         self.reading.setCurrentIndex(self.reading.findData(reads[0]))
         self.verdict.setCurrentIndex(max(self.verdict.findData(reads[1]), 0))
         self.blockSignals(False)

@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
 from demo_app.base.atomic import write_text
 from demo_app.base.errors import InputError
+from demo_app.content.bench.map_report import LIMIT, map_report
 from demo_app.content.maps.plan import MapPlan, plan_map
 from demo_app.content.maps.result import Map, as_csv
 from demo_app.content.maps.work import Cell
@@ -21,7 +22,9 @@ from demo_app.ui.benching.answer_view import cautions
 from demo_app.ui.benching.figures import plain
 from demo_app.ui.benching.map_picture import MapPicture, Titles
 from demo_app.ui.benching.map_run import MapRun
+from demo_app.ui.benching.once import Once, printing
 from demo_app.ui.benching.question_form import QuestionForm
+from demo_app.ui.language_ids import BENCH, scene_context
 
 PAINT_MS = 300
 """How often a map that fills up is painted."""
@@ -34,9 +37,12 @@ class MapPage(QWidget):
     ----------
     told : Signal(str)
         A line for the window.
+    save_asked : Signal()
+        The table is to be saved.
     """
 
     told = Signal(str)
+    save_asked = Signal()
     id = "map"
 
     def __init__(self, workers: int | None = None, parent: QWidget | None = None) -> None:
@@ -45,6 +51,7 @@ class MapPage(QWidget):
         self._scene: Scene | None = None
         self._sizes: theme.Sizes | None = None
         self._run: MapRun | None = None
+        self._printing: Once | None = None
         self._cells: dict[int, Cell] = {}
         self._plan: MapPlan | None = None
         self._reads = ("", "")
@@ -59,16 +66,21 @@ class MapPage(QWidget):
         self.title.setText(words.text("bench.map.help"))
         self.point.setObjectName("value")
         self.caution.setObjectName("caution")
-        self.caution.setText(f"{cautions()} {words.text('bench.map.limit')}")
+        self.caution.setText(f"{cautions()} {words.said(BENCH, 'limit_map', LIMIT)}")
         self.picture = MapPicture(self)
         self.picture.pointed.connect(self._say_point)
-        self.footer = Footer(self, "bench.csv")
+        self.footer = Footer(self)
+        self.save_button = QPushButton(words.text("bench.csv"), self.footer)
+        self.save_button.setToolTip(words.text("bench.csv.help"))
+        self.save_button.clicked.connect(self.save_asked)
+        self.footer.add_button(self.save_button)
         self.footer.stopped.connect(self.stop)
         self.footer.resumed.connect(self.run_map)
         self._paint = QTimer(self)
         self._paint.setSingleShot(True)
         self._paint.setInterval(PAINT_MS)
         self._paint.timeout.connect(self._show)
+        self._can_save(False)
         self._left, right = QVBoxLayout(), QVBoxLayout()
         self._left.addWidget(self.go)
         for widget in (self.title, self.picture, self.point, self.caution, self.footer):
@@ -106,7 +118,10 @@ class MapPage(QWidget):
         """Map another scene."""
         self._drop()
         self._scene = catalogue.load(name)
-        old, self.form = self.form, QuestionForm(self._scene.settings, (), self)
+        old, self.form = (
+            self.form,
+            QuestionForm(self._scene.settings, (), self, scene_context(self._scene)),
+        )
         self.form.insert_top(self.choices)
         self.form.changed.connect(self._changed)
         self._left.insertWidget(0, self.form, 1)
@@ -151,7 +166,7 @@ class MapPage(QWidget):
         run.finished.connect(self._finished)
         self._run = run
         self.go.setEnabled(False)
-        self.footer.can_print(False)
+        self._can_save(False)
         self.footer.begin(words.text("bench.map.begins"))
         run.start()
 
@@ -164,6 +179,8 @@ class MapPage(QWidget):
     def end(self) -> None:
         """End what is under way, at once."""
         self._paint.stop()
+        if self._printing is not None:
+            self._printing.wait()
         if self._run is not None:
             run, self._run = self._run, None
             run.finished.disconnect(self._finished)
@@ -178,7 +195,7 @@ class MapPage(QWidget):
         self.point.clear()
         self.footer.finish()
         self.footer.say("")
-        self.footer.can_print(False)
+        self._can_save(False)
         self.go.setEnabled(True)
 
     def hold(self) -> None:
@@ -205,6 +222,27 @@ class MapPage(QWidget):
             self.told.emit(f"{error.place}: {error.problem}; {error.remedy}")
         else:
             self.told.emit(words.text("saved", path=path))
+
+    def print_to(self, path: Path) -> None:
+        """Print the whole map into a PDF."""
+        found = self.found
+        if found is None or not found.whole or self._printing is not None:
+            return
+        made = map_report(found, self.picture.on_paper())
+        self._printing = printing(made, path, self)
+        self._printing.done.connect(lambda to: self.told.emit(words.text("saved", path=to)))
+        self._printing.failed.connect(
+            lambda error: self.told.emit(words.text("bench.unprinted", problem=error))
+        )
+        self._printing.finished.connect(self._printed)
+        self._printing.start()
+
+    def _printed(self) -> None:
+        self._printing = None
+
+    def _can_save(self, can: bool) -> None:
+        self.footer.can_print(can)
+        self.save_button.setEnabled(can)
 
     def _problem(self, error: InputError) -> None:
         assert self.form is not None
@@ -258,7 +296,7 @@ class MapPage(QWidget):
                 self.footer.say(f"{said} {words.text('bench.map.no_border')}")
         else:
             self.footer.stop(said)
-        self.footer.can_print(whole)
+        self._can_save(whole)
 
     def _show(self) -> None:
         found = self.found
@@ -270,12 +308,14 @@ class MapPage(QWidget):
     def _titled(self, scene: Scene, reads: tuple[str, str]) -> Titles:
         specs = {one.name: one for one in scene.readings}
         reading, verdict = specs[reads[0]], specs.get(reads[1])
+        context = scene_context(scene)
         return Titles(
             self.choices.across.title(),
             self.choices.up.title(),
-            reading.label,
+            words.label(context, reading),
             words.unit(reading.unit),
-            "" if verdict is None else verdict.label,
+            "" if verdict is None else words.label(context, verdict),
+            context,
         )
 
     def _say_point(self, index: int) -> None:
@@ -285,6 +325,7 @@ class MapPage(QWidget):
         cell = self._cells.get(index)
         settings = found.plan.point(index)
         labels = {one.name: one for one in self._scene.readings}
+        context = scene_context(self._scene)
         plan = found.plan
         at = [
             f"{title} {words.number(settings[name], 4)}"
@@ -299,7 +340,8 @@ class MapPage(QWidget):
             said = cell.refused
         else:
             said = "; ".join(
-                f"{labels[name].label} {words.reading(labels[name], value)}"
+                f"{words.label(context, labels[name])} "
+                f"{words.reading(labels[name], value, context)}"
                 for name, value in zip(found.plan.readings, cell.values, strict=True)
             )
         self.point.setText(f"{'; '.join(at)}:  {said}")

@@ -13,6 +13,7 @@ from demo_app.content.site.devices import device_ids
 from demo_app.content.site.saving import save_device
 from demo_app.shells.benching.question_page import QuestionPage
 from demo_app.ui import words
+from demo_app.ui.benching.figures import breakable
 from demo_app.ui.benching.question_form import alert_line
 
 _READINGS = ("first_reading", "second_reading", "third_reading")
@@ -76,11 +77,14 @@ class MatchingPage(QuestionPage):
                 return
             path = save_device(made, over=self._over == made.id)
         except InputError as error:
-            self.line.setText(f"{error.problem[:1].upper()}{error.problem[1:]}: {error.remedy}.")
+            self._say(f"{error.problem[:1].upper()}{error.problem[1:]}: {error.remedy}.")
             return
         self._forget()
         self.line.show()
-        self.line.setText(words.text("bench.kept", name=made.name, id=made.id, path=path))
+        self._say(words.text("bench.kept", name=made.name, id=made.id, path=path))
+
+    def _say(self, said: str) -> None:
+        self.line.setText(breakable(said))
 
     def _forget(self) -> None:
         self._over = ""

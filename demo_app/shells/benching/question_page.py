@@ -14,9 +14,10 @@ from demo_app.shells.benching.footer import Footer
 from demo_app.shells.benching.only import ONLY
 from demo_app.ui import theme, words
 from demo_app.ui.benching.answer_view import AnswerView
-from demo_app.ui.benching.once import Once
+from demo_app.ui.benching.once import Once, printing
 from demo_app.ui.benching.question_form import QuestionForm
-from demo_app.ui.printing import print_pdf
+from demo_app.ui.benching.said import common
+from demo_app.ui.language_ids import bench_context
 
 PAUSE_MS = 150
 """A change counts once the hand has paused for so long."""
@@ -44,7 +45,7 @@ class QuestionPage(QWidget):
         self.page, self.id = page, page.id
         self.pending = True
         """Whether the inputs have no answer yet, nor one on its way."""
-        self.form = QuestionForm(page.question, ONLY.get(page.id, ()), self)
+        self.form = QuestionForm(page.question, ONLY.get(page.id, ()), self, bench_context(page.id))
         self.form.setAccessibleName(words.text("bench.inputs"))
         self.view = AnswerView(page, self)
         self.footer = Footer(self)
@@ -103,7 +104,7 @@ class QuestionPage(QWidget):
         """An answer to the inputs as they stand."""
         self.form.clear_problem()
         self.view.show_answer(answer)
-        self.footer.say(state_of(answer))
+        self.footer.say(state_of(answer, common()))
         self.footer.can_print(True)
 
     def show_progress(self, done: int, most: int) -> None:
@@ -121,7 +122,7 @@ class QuestionPage(QWidget):
             self.pending = True
             self.footer.stop(words.text("bench.stopped"))
         else:
-            self.footer.stop(words.text("bench.stopped.at", state=state_of(answer)))
+            self.footer.stop(words.text("bench.stopped.at", state=state_of(answer, common())))
 
     def show_problem(self, place: str, problem: str, remedy: str) -> None:
         """The inputs have no answer: say so beside the one to blame."""
@@ -141,13 +142,7 @@ class QuestionPage(QWidget):
         answer = self.view.answer
         if answer is None or self._printing is not None:
             return
-        made = report(self.page, answer)
-
-        def work() -> Path:
-            print_pdf(made.html, path, images=made.images, title=made.title)
-            return path
-
-        self._printing = Once(work, self)
+        self._printing = printing(report(self.page, answer), path, self)
         self._printing.done.connect(lambda to: self.told.emit(words.text("saved", path=to)))
         self._printing.failed.connect(
             lambda error: self.told.emit(words.text("bench.unprinted", problem=error))

@@ -15,9 +15,10 @@ from PySide6.QtWidgets import (
 )
 
 from demo_app.content.bench.answer import Answer, Page
-from demo_app.content.bench.words import CAUTIONS, COMMON, rows_of, texts_of
+from demo_app.content.bench.words import CAUTIONS
 from demo_app.scenes.scene import Chart
 from demo_app.ui import theme, words
+from demo_app.ui.benching import said
 from demo_app.ui.benching.figures import BigFigure, FigureList, plain
 from demo_app.ui.benching.plain_table import PlainTable
 from demo_app.ui.benching.strips import StripView
@@ -58,14 +59,14 @@ class AnswerView(QWidget):
 
     def __init__(self, page: Page, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self._page, self._texts = page, texts_of(page)
+        self._page, self._texts = page, said.page_texts(page)
         self.answer: Answer | None = None
         self._sizes: theme.Sizes | None = None
         body = self._body = QWidget()
         body.setObjectName("page")
         self.title = plain(body)
         self.title.setObjectName("title")
-        self.title.setText(page.help)
+        self.title.setText(said.help_of(page))
         self.note = plain(body)
         self.note.setObjectName("alert")
         self.big, self.figures = BigFigure(body), FigureList(body)
@@ -124,11 +125,11 @@ class AnswerView(QWidget):
         """A tool of a page's own under its figures."""
         self._box.insertWidget(self._box.indexOf(self.limits_title) - 1, widget)
 
-    def clear(self, said: str) -> None:
+    def clear(self, why: str) -> None:
         """Show no answer, and why."""
         self.answer = None
-        self.note.setText(said)
-        self.note.setVisible(bool(said))
+        self.note.setText(why)
+        self.note.setVisible(bool(why))
         self._show_parts(False)
         self.caution.setText(cautions())
 
@@ -209,7 +210,7 @@ class AnswerView(QWidget):
                 one = answer.tables[place]
                 title.setText(self._texts[one.id])
                 table.setAccessibleName(self._texts[one.id])
-                table.show_rows(rows_of(one, self._texts))
+                table.show_rows(said.rows(one, self._texts))
 
     def _arrange(self) -> None:
         """Figures and sentences, the chart beside them where there is room, else below."""
@@ -233,7 +234,8 @@ class AnswerView(QWidget):
 
 def cautions() -> str:
     """The caution of every page, before there is an answer."""
-    return " ".join(one.words(COMMON) for one in CAUTIONS)
+    texts = said.common()
+    return " ".join(one.words(texts) for one in CAUTIONS)
 
 
 def chart_name(answer: Answer, place: int, texts: dict[str, str]) -> str:

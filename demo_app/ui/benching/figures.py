@@ -6,8 +6,8 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QGridLayout, QLabel, QSizePolicy, QVBoxLayout, QWidget
 
 from demo_app.content.bench.answer import Figure
-from demo_app.content.bench.words import rounded
 from demo_app.ui import words
+from demo_app.ui.benching.said import number
 
 
 def in_words(percent: float) -> str:
@@ -29,20 +29,20 @@ def in_words(percent: float) -> str:
 
 def middle(figure: Figure) -> str:
     """A figure's likeliest value with its unit."""
-    return _with_unit(rounded(figure.middle, figure.unit), figure)
+    return _with_unit(number(figure, figure.middle), figure, figure.middle)
 
 
 def span(figure: Figure) -> str:
     """A figure's range: "from 6 to 8 s"."""
-    low, high = (rounded(one, figure.unit) for one in (figure.low, figure.high))
-    if low == high == rounded(figure.middle, figure.unit):
+    low, high = (number(figure, one) for one in (figure.low, figure.high))
+    if low == high == number(figure, figure.middle):
         return words.text("bench.no_range")
-    return words.text("bench.range", low=low, high=_with_unit(high, figure))
+    return words.text("bench.range", low=low, high=_with_unit(high, figure, figure.high))
 
 
-def _with_unit(said: str, figure: Figure) -> str:
+def _with_unit(said: str, figure: Figure, value: float | None) -> str:
     unit = words.unit(figure.unit)
-    return f"{said}\u00a0{unit}" if unit and said != "none" else said
+    return f"{said}\u00a0{unit}" if unit and value is not None else said
 
 
 class BigFigure(QWidget):
@@ -107,6 +107,11 @@ class FigureList(QWidget):
                     labels, (texts[one.id], middle(one), span(one)), strict=True
                 ):
                     label.setText(said)
+
+
+def breakable(said: str) -> str:
+    """Words that may also be broken within the path of a file."""
+    return said.replace("/", "/\u200b").replace("\\", "\\\u200b").replace("_", "_\u200b")
 
 
 def plain(parent: QWidget) -> QLabel:

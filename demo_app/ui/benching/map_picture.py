@@ -9,6 +9,7 @@ from PySide6.QtCore import QPointF, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import (
     QBrush,
     QColor,
+    QImage,
     QKeyEvent,
     QMouseEvent,
     QPainter,
@@ -40,6 +41,25 @@ class Titles:
     reading: str
     unit: str
     verdict: str
+    context: str = ""
+    """Of the translations of the readings' words."""
+
+
+@dataclass(frozen=True)
+class Inks:
+    """Colours of ground, words, quiet words, lines, and of what has no value."""
+
+    ground: str
+    ink: str
+    dim: str
+    edge: str
+    none: str
+
+
+SCREEN = Inks(theme.STAGE, theme.INK, theme.DIM, theme.EDGE, theme.NEUTRAL)
+PAPER = Inks("#ffffff", "#000000", "#333333", "#666666", "#dddddd")
+PRINTED = 2.0
+"""Pixels on paper for each on the screen."""
 
 
 def ramp(count: int) -> list[QColor]:
@@ -95,7 +115,8 @@ class MapPicture(QWidget):
         self._map, self._titles = found, titles
         self._reading, self._verdict = reading, verdict
         self.place = min(self.place, found.plan.count - 1)
-        self._values, self._words = _as_numbers(found, reading)
+        self._values, named = _as_numbers(found, reading)
+        self._words = tuple(self._word(reading, one) for one in named)
         self._bands, self._borders = (), ()
         if self._words:
             self._levels = tuple(float(k) - 0.5 for k in range(len(self._words) + 1))
@@ -106,6 +127,15 @@ class MapPicture(QWidget):
         if verdict and found.whole:
             self._borders = _borders(found, verdict)
         self.update()
+
+    def _word(self, reading: str, value: str) -> str:
+        """A value of a reading that is no number."""
+        if value in ("True", "yes"):
+            return words.text("yes")
+        if value == "False":
+            return words.text("no")
+        said = words.said(self._titles.context, f"value.{reading}.{value}", value)
+        return said[:1].upper() + said[1:] if said != value else words.choice(value)
 
     def clear(self) -> None:
         """Show no map."""
@@ -145,7 +175,9 @@ class MapPicture(QWidget):
                 said = words.text("bench.span", low=words.number(low), high=words.number(high))
                 entries.insert(0, (said, QBrush(colour)))
         for style, one in zip(_LINES, self._borders, strict=False):
-            entries.append((f"{self._titles.verdict}: {_word(one.name)}", style))
+            entries.append(
+                (f"{self._titles.verdict}: {self._word(self._verdict, one.name)}", style)
+            )
         if self._map is not None and self._map.refused:
             entries.append((words.text("bench.map.refused"), _hatch()))
         return entries
@@ -164,25 +196,39 @@ class MapPicture(QWidget):
 
     def paintEvent(self, event: QPaintEvent) -> None:  # noqa: D102
         with QPainter(self) as painter:
-            painter.fillRect(self.rect(), QColor(theme.STAGE))
+            self._paint(painter, SCREEN)
             if self._map is not None:
-                painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-                self._paint_values(painter)
-                self._paint_borders(painter)
-                self._paint_axes(painter)
-                self._paint_key(painter)
                 self._paint_point(painter)
             if self.hasFocus():
                 painter.setPen(QPen(QColor(theme.INK), 2))
                 painter.drawRect(self.rect().adjusted(1, 1, -1, -1))
 
-    def _paint_values(self, painter: QPainter) -> None:
+    def on_paper(self) -> NDArray[np.uint8]:
+        """The map on white, shape (height, width, 3), red first."""
+        image = QImage(self.size() * PRINTED, QImage.Format.Format_RGB888)
+        with QPainter(image) as painter:
+            painter.scale(PRINTED, PRINTED)
+            painter.setFont(self.font())
+            self._paint(painter, PAPER)
+        rows = np.frombuffer(image.constBits(), np.uint8).reshape(image.height(), -1)
+        return rows[:, : 3 * image.width()].reshape(image.height(), image.width(), 3).copy()
+
+    def _paint(self, painter: QPainter, inks: Inks) -> None:
+        painter.fillRect(self.rect(), QColor(inks.ground))
+        if self._map is not None:
+            painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+            self._paint_values(painter, inks)
+            self._paint_borders(painter)
+            self._paint_axes(painter, inks)
+            self._paint_key(painter, inks)
+
+    def _paint_values(self, painter: QPainter, inks: Inks) -> None:
         assert self._map is not None
         assert self._values is not None
         box = self._box()
         painter.save()
         painter.setClipRect(box)
-        painter.fillRect(box, QColor(theme.NEUTRAL))
+        painter.fillRect(box, QColor(inks.none))
         painter.setPen(Qt.PenStyle.NoPen)
         colours = ramp(len(self._levels) - 1)
         if self._bands:
@@ -234,10 +280,10 @@ class MapPicture(QWidget):
                     painter.drawPolyline(self._to_screen(line[:, 0], line[:, 1]))
         painter.restore()
 
-    def _paint_axes(self, painter: QPainter) -> None:
+    def _paint_axes(self, painter: QPainter, inks: Inks) -> None:
         box, metrics = self._box(), self.fontMetrics()
         line = metrics.height()
-        painter.setPen(QPen(QColor(theme.EDGE), 1))
+        painter.setPen(QPen(QColor(inks.edge), 1))
         painter.setBrush(Qt.BrushStyle.NoBrush)
         painter.drawRect(box)
         for axis in (0, 1):
@@ -246,7 +292,7 @@ class MapPicture(QWidget):
                 if not low - 1e-9 <= value <= high + 1e-9:
                     continue
                 said, share = words.number(value), (value - low) / (high - low)
-                painter.setPen(QColor(theme.INK))
+                painter.setPen(QColor(inks.ink))
                 if axis == 0:
                     x = box.left() + share * box.width()
                     place = QRectF(x - 40, box.bottom() + 6, 80, line)
@@ -258,15 +304,15 @@ class MapPicture(QWidget):
                     painter.drawText(place, Qt.AlignmentFlag.AlignRight, said)
                     painter.drawLine(QPointF(box.left() - 5, y), QPointF(box.left(), y))
         below = QRectF(0, box.bottom() + line * 1.6, box.right(), line * 1.3)
-        painter.setPen(QColor(theme.DIM))
+        painter.setPen(QColor(inks.dim))
         painter.drawText(below, Qt.AlignmentFlag.AlignRight, f"{self._titles.across} →")
         above = QRectF(4, 2, self.width() - 8, line * 1.3)
         painter.drawText(above, Qt.AlignmentFlag.AlignLeft, f"↑ {self._titles.up}")
 
-    def _paint_key(self, painter: QPainter) -> None:
+    def _paint_key(self, painter: QPainter, inks: Inks) -> None:
         box, line = self._box(), self.fontMetrics().height()
         x, y = box.right() + line * 0.8, box.top()
-        painter.setPen(QColor(theme.INK))
+        painter.setPen(QColor(inks.ink))
         unit = f" ({self._titles.unit})" if self._titles.unit else ""
         title = QRectF(box.left(), box.bottom() + line * 2.7, self.width() - box.left(), line * 1.3)
         painter.drawText(
@@ -280,9 +326,9 @@ class MapPicture(QWidget):
                 painter.fillRect(sample, how)
             else:
                 middle = sample.center().y()
-                painter.setPen(QPen(QColor("#ffffff"), 3, how))
+                painter.setPen(QPen(QColor(inks.ink), 3, how))
                 painter.drawLine(QPointF(sample.left(), middle), QPointF(sample.right(), middle))
-            painter.setPen(QColor(theme.INK))
+            painter.setPen(QColor(inks.ink))
             painter.drawText(QPointF(x + line * 1.4, y + line * 0.9), said)
             y += line * 1.35
 
@@ -338,7 +384,7 @@ def _as_numbers(found: Map, reading: str) -> tuple[Array, tuple[str, ...]]:
         named = sorted({str(value) for value in stated}, reverse=True)
         place = {word: float(k) for k, word in enumerate(named)}
         values = [[math.nan if v is None else place[str(v)] for v in row] for row in grid]
-        return np.array(values), tuple(_word(one) for one in named)
+        return np.array(values), tuple(named)
     return found.numbers(reading), ()
 
 
@@ -350,12 +396,6 @@ def _borders(found: Map, verdict: str) -> tuple[Border, ...]:
         return tuple(one for one in borders(found, verdict, levels) if one.lines)
     except InputError:  # A number has no border of its own.
         return ()
-
-
-def _word(name: str) -> str:
-    if name in ("True", "yes"):
-        return words.text("yes")
-    return words.text("no") if name == "False" else words.choice(name)
 
 
 def _hatch() -> QBrush:

@@ -1,14 +1,18 @@
 """A map run beside the window: on all cores, resumed from the disk, stopped when asked to."""
 
 import multiprocessing
+import os
+from concurrent.futures import ProcessPoolExecutor
 from pathlib import Path
 
 from PySide6.QtCore import QObject, QThread, Signal
 
 from demo_app.base.errors import InputError
 from demo_app.base.places import data_folder
+from demo_app.base.process import one_thread_for_matrices
+from demo_app.content.bench.serving import stand_back
 from demo_app.content.maps.plan import MapPlan
-from demo_app.content.maps.run import processes, run_map
+from demo_app.content.maps.run import run_map
 
 FOLDER = "maps"
 KEPT = 20
@@ -72,10 +76,16 @@ class MapRun(QThread):
                 if child.pid not in self._others and not child.name.startswith("bench"):
                     child.terminate()
 
+    def _pool(self) -> ProcessPoolExecutor:
+        # Workers inherit it: it must be in place before they import numpy.
+        one_thread_for_matrices()
+        context = multiprocessing.get_context("spawn")
+        return ProcessPoolExecutor(self._workers or os.cpu_count() or 1, context, stand_back)
+
     def run(self) -> None:
         """Thread's body; Qt calls it."""
         try:
-            with processes(self._workers) as pool:
+            with self._pool() as pool:
                 run_map(
                     self.plan,
                     pool,
@@ -85,6 +95,7 @@ class MapRun(QThread):
                     cancelled=lambda: self._stopping,
                     chunk=1,
                 )
+                pool.shutdown(wait=True, cancel_futures=True)
         except Exception as error:
             if not self._stopping:
                 self.failed.emit(error)

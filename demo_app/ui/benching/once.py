@@ -1,9 +1,13 @@
 """One piece of work in a thread of its own."""
 
 from collections.abc import Callable
+from pathlib import Path
 from typing import Any
 
 from PySide6.QtCore import QObject, QThread, Signal
+
+from demo_app.content.bench.report import Report
+from demo_app.ui.printing import print_pdf
 
 
 class Once(QThread):
@@ -32,3 +36,13 @@ class Once(QThread):
             self.failed.emit(error)
         else:
             self.done.emit(found)
+
+
+def printing(made: Report, path: Path, parent: QObject) -> Once:
+    """A thread that prints a report into the PDF `path`, which it returns; not started yet."""
+
+    def work() -> Path:
+        print_pdf(made.html, path, images=made.images, title=made.title)
+        return path
+
+    return Once(work, parent)

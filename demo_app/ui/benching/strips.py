@@ -138,7 +138,7 @@ class ColourPicker(QWidget):
             self.update()
 
     def _tell(self) -> None:
-        colour = interference_colour(self.value_nm, Instrument(lamp=self._lamp))
+        colour = words.colour(interference_colour(self.value_nm, Instrument(lamp=self._lamp)))
         self.setAccessibleName(f"{self._title}: {self.value_nm:.0f} nm, {colour}")
 
     def _box(self) -> QRectF:
@@ -218,7 +218,8 @@ class TintReading(QWidget):
             return
         seen = Instrument(lamp=name)
         said = [
-            interference_colour(abs(total), seen) for total in (nm, plate_nm + nm, plate_nm - nm)
+            words.colour(interference_colour(abs(total), seen))
+            for total in (nm, plate_nm + nm, plate_nm - nm)
         ]
         self.line.setText(
             words.text("bench.tint", nm=f"{nm:.0f}", bare=said[0], adds=said[1], takes=said[2])
