@@ -9,6 +9,10 @@ from PySide6.QtWidgets import QLabel, QPushButton, QVBoxLayout, QWidget
 from demo_app.ui import application, theme, words
 
 
+ROOMY = 2
+"""So many doors have room to spare; more of them stand closer."""
+
+
 class StartWindow(QWidget):
     """Name, one line, and the doors.
 
@@ -56,9 +60,10 @@ class StartWindow(QWidget):
             self._tagline.setStyleSheet(f"font-size: {sizes.sentence}px;")
             margin = max(round(self.height() * 0.09), sizes.gap * 4)
             self._box.setContentsMargins(margin * 2, margin, margin * 2, margin // 2)
-            self._box.setSpacing(sizes.gap * 2)
+            tight = len(self.doors) > ROOMY
+            self._box.setSpacing(sizes.gap if tight else sizes.gap * 2)
             for door in self.doors:
-                door.set_sizes(sizes)
+                door.set_sizes(sizes, tight=tight)
 
 
 class Door(QPushButton):
@@ -86,15 +91,16 @@ class Door(QPushButton):
             self._box.addWidget(label)
         self.clicked.connect(self._open)
 
-    def set_sizes(self, sizes: theme.Sizes) -> None:
-        """Type sizes and height."""
+    def set_sizes(self, sizes: theme.Sizes, *, tight: bool = False) -> None:
+        """Type sizes and height, which is less where many doors stand together."""
         plain = "background: transparent;"
         self._label.setStyleSheet(
             f"font-size: {round(sizes.sentence * 1.2)}px; font-weight: 700; {plain}"
         )
         self._help.setStyleSheet(f"font-size: {round(sizes.sentence * 0.75)}px; {plain}")
-        self._box.setContentsMargins(sizes.gap * 3, sizes.gap * 2, sizes.gap * 3, sizes.gap * 2)
-        self.setFixedHeight(round(sizes.sentence * 4.2))
+        above = sizes.gap if tight else sizes.gap * 2
+        self._box.setContentsMargins(sizes.gap * 3, above, sizes.gap * 3, above)
+        self.setFixedHeight(round(sizes.sentence * (3.6 if tight else 4.2)))
 
     def keyPressEvent(self, event: QKeyEvent) -> None:  # noqa: D102
         if event.key() in {Qt.Key.Key_Return, Qt.Key.Key_Enter}:
