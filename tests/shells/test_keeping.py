@@ -16,9 +16,11 @@ from demo_app.content.cues.load import load
 from demo_app.content.running import walking
 from demo_app.content.running.saving import digest_of
 from demo_app.shells.presenting import keeping
+from demo_app.shells.presenting.house import House
 from demo_app.shells.presenting.keeping import Keeping
 from demo_app.shells.presenting.opening import gone_on, opened_sheet
 from demo_app.ui import keymap_file, words
+from demo_app.ui.application import FaultGuard
 from demo_app.ui.keymap import Keymap
 from demo_app.ui.saved import offer, read_favourites
 
@@ -300,3 +302,20 @@ def test_going_on_with_a_sheet_that_has_changed_meanwhile(filed, home):
 def test_the_file_holds_no_more_than_plain_values(bars, home):
     bars.next(2)
     assert json.loads((home / "autosave.json").read_text("utf-8"))["running"]["place"] == 1
+
+
+@pytest.mark.parametrize("steps", [0, 8])
+def test_a_show_is_kept_however_soon_its_presenter_goes_on(play, home, steps):
+    """Steps may be left before their first picture has come."""
+    show = play(running=walking.ready(SHEET, digest="d"))
+    window = show.window
+    window.conductor.begin()
+    window.show()
+    house = House(window, home, FaultGuard(), goes_on=False)
+    for _ in range(steps):
+        window.act("next")
+    spin(lambda: window.findChild(Keeping) is not None)
+    window.act("next")
+    assert offer(home).running == show.running
+    assert (home / "journal.sqlite").exists()
+    house.close()

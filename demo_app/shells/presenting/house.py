@@ -93,13 +93,13 @@ class House(QObject):
         self._first = QTimer(self)
         self._first.setSingleShot(True)
         self._first.timeout.connect(self._settle)
-        if window.session is not None:
-            window.session.framed.connect(self._framed)
+        # Of whichever session is the first to come that far: somebody may have gone on meanwhile.
+        window.conductor.staged.connect(self._staged)
+        if window.session is None:
+            self._first.start(AFTER_FIRST_MS)
 
-    def _framed(self, _frame: object) -> None:
-        session = self._window.session
-        if session is not None:
-            session.framed.disconnect(self._framed)
+    def _staged(self, _session: object) -> None:
+        self._window.conductor.staged.disconnect(self._staged)
         release_collector()
         self._first.start(AFTER_FIRST_MS)
 
@@ -111,6 +111,8 @@ class House(QObject):
         from demo_app.shells.presenting.keeping import Keeping
         from demo_app.ui.awake import Awake
 
+        if self._keeping is not None:
+            return
         window, folder = self._window, self._folder
         self._keeping = Keeping(window, folder)
         journal = open_journal(folder)
