@@ -8,6 +8,8 @@ from pathlib import Path
 
 import pytest
 
+from demo_app.ui.application import LOG_NAME
+
 ROOT = Path(__file__).resolve().parents[2]
 
 PROGRAM = """
@@ -51,13 +53,13 @@ print("status:", status)
 
 
 @pytest.mark.parametrize("end", ["os.kill(os.getpid(), signal.SIGTERM)", "QApplication.quit()"])
-def test_goes_on_after_faults_and_ends_in_good_order(end):
+def test_goes_on_after_faults_and_ends_in_good_order(end, tmp_path):
     if end.startswith("os.kill") and os.name == "nt":
         pytest.skip(f"no polite {signal.SIGTERM} on Windows")
     done = subprocess.run(
         [sys.executable, "-X", "faulthandler", "-c", PROGRAM.replace("END()", end)],
         cwd=ROOT,
-        env={**os.environ, "QT_QPA_PLATFORM": "offscreen"},
+        env={**os.environ, "QT_QPA_PLATFORM": "offscreen", "LEHRLIGHT_HOME": str(tmp_path)},
         capture_output=True,
         text=True,
         timeout=60,
@@ -67,5 +69,8 @@ def test_goes_on_after_faults_and_ends_in_good_order(end):
     assert "pictures: True visible: True" in done.stdout
     assert "line: Something went wrong and the scene was reset: " in done.stdout
     assert "status: 0" in done.stdout
-    assert "lost slot" in done.stderr
+    logged = (tmp_path / LOG_NAME).read_text("utf-8")
+    assert "KeyError: 'lost slot'" in logged
+    assert "lost paint" in logged
+    assert "Traceback" in logged
     assert "QThread: Destroyed" not in done.stderr
