@@ -237,6 +237,10 @@ def style_sheet(sizes: Sizes, look: Look = QUIET) -> str:
         selection-background-color: {use.accent}; selection-color: {use.on_accent}; }}
     QComboBox QAbstractItemView::item {{ min-height: {touch}px; }}
     QCheckBox {{ min-height: {touch}px; spacing: {sizes.gap}px; }}
+    QLineEdit {{ min-height: {touch - 4}px; border: 2px solid {use.edge}; border-radius: 8px;
+        background: {use.base}; padding: 0 {sizes.gap}px; }}
+    QAbstractSpinBox QLineEdit {{ min-height: 0; border: 0; padding: 0; background: transparent; }}
+    QLineEdit:focus {{ border-color: {use.focus}; }}
     QSlider {{ min-height: {touch}px; }}
     QSlider::groove:horizontal {{ height: 6px; border-radius: 3px; background: {use.edge}; }}
     QSlider::sub-page:horizontal {{ height: 6px; border-radius: 3px; background: {use.accent}; }}

@@ -34,9 +34,5 @@ def style_sheet(sizes: theme.Sizes, look: theme.Look = theme.QUIET) -> str:
     QProgressBar {{ min-height: {touch // 2}px; border: 1px solid {use.edge};
         border-radius: 6px; background: {use.base}; text-align: center; }}
     QProgressBar::chunk {{ background: {use.on_edge}; border-radius: 5px; }}
-    QLineEdit {{ min-height: {touch - 4}px; border: 2px solid {use.edge}; border-radius: 8px;
-        background: {use.base}; padding: 0 {sizes.gap}px; }}
-    QAbstractSpinBox QLineEdit {{ min-height: 0; border: 0; padding: 0; background: transparent; }}
-    QLineEdit:focus {{ border-color: {use.focus}; }}
     """
     )

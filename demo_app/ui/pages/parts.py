@@ -85,7 +85,7 @@ class TickList(QWidget):
         self.ticks = []
         for item in items:
             where = ", ".join(titles.get(step, step) for step in item.steps)
-            tick = Tick(item.text, self)
+            tick = Tick(item.text, self, wraps=True)
             tick.setAccessibleName(f"{item.text} ({where})" if where else item.text)
             tick.setToolTip(where)
             tick.toggled.connect(self._count)
