@@ -4,7 +4,18 @@ import functools
 import math
 from typing import Any
 
-from PySide6.QtCore import QEvent, QObject, QPoint, QPointF, QRectF, QSignalBlocker, Qt, Signal
+from PySide6.QtCore import (
+    QEvent,
+    QObject,
+    QPoint,
+    QPointF,
+    QRect,
+    QRectF,
+    QSignalBlocker,
+    QSize,
+    Qt,
+    Signal,
+)
 from PySide6.QtGui import QColor, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import (
     QCheckBox,
@@ -13,7 +24,9 @@ from PySide6.QtWidgets import (
     QGridLayout,
     QHBoxLayout,
     QLabel,
+    QSizePolicy,
     QSlider,
+    QStyledItemDelegate,
     QVBoxLayout,
     QWidget,
 )
@@ -39,10 +52,26 @@ class WheelGuard(QObject):
 
 
 class Tick(QCheckBox):
-    """Check box whose frame and tick are seen on a dark panel."""
+    """Check box whose frame and tick are seen on a dark panel.
+
+    Parameters
+    ----------
+    said : str
+    parent : QWidget or None
+    wraps : bool
+        Whether a long line goes on below, so that its whole length does not widen the page.
+    """
+
+    def __init__(self, said: str, parent: QWidget | None = None, *, wraps: bool = False) -> None:
+        super().__init__(said, parent)
+        self._wraps = wraps
+        if wraps:
+            policy = QSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Preferred)
+            policy.setHeightForWidth(True)
+            self.setSizePolicy(policy)
 
     def paintEvent(self, event: QPaintEvent) -> None:  # noqa: D102
-        side = self.fontMetrics().height() * 1.25
+        side = self._side()
         box = QRectF(2, (self.height() - side) / 2, side, side)
         with QPainter(self) as painter:
             painter.setRenderHint(QPainter.RenderHint.Antialiasing)
@@ -58,19 +87,43 @@ class Tick(QCheckBox):
                     [QPointF(box.x() + a * side, box.y() + b * side) for a, b in corners]
                 )
             painter.setPen(QColor(theme.INK if ready else "#8b949d"))
-            words_box = QRectF(box.right() + 10, 0, self.width() - box.right() - 10, self.height())
-            painter.drawText(
-                words_box,
-                Qt.AlignmentFlag.AlignVCenter | Qt.TextFlag.TextSingleLine,
-                self.text(),
-            )
+            left = self._words_left()
+            words_box = QRectF(left, 0, self.width() - left, self.height())
+            flow = Qt.TextFlag.TextWordWrap if self._wraps else Qt.TextFlag.TextSingleLine
+            painter.drawText(words_box, Qt.AlignmentFlag.AlignVCenter | flow, self.text())
+
+    def heightForWidth(self, width: int) -> int:  # noqa: D102
+        if not self._wraps:
+            return super().heightForWidth(width)
+        room = QRect(0, 0, max(width - self._words_left(), 1), 100_000)
+        needed = self.fontMetrics().boundingRect(room, Qt.TextFlag.TextWordWrap, self.text())
+        return max(needed.height() + 4, super().sizeHint().height())
+
+    def minimumSizeHint(self) -> QSize:  # noqa: D102
+        hint = super().minimumSizeHint()
+        if not self._wraps:
+            return hint
+        return QSize(self._words_left() + 10 * self.fontMetrics().averageCharWidth(), hint.height())
 
     def hitButton(self, pos: QPoint) -> bool:  # noqa: D102
         return self.rect().contains(pos)
 
+    def _side(self) -> float:
+        """Side of the frame, pixels."""
+        return self.fontMetrics().height() * 1.25
+
+    def _words_left(self) -> int:
+        """Where the words begin, pixels."""
+        return round(self._side()) + 12
+
 
 class Choice(QComboBox):
     """List of words with an arrow of its own, as the style sheet takes Fusion's away."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        # The delegate that a box comes with does not heed the style sheet's height of its rows.
+        self.setItemDelegate(QStyledItemDelegate(self))
 
     def paintEvent(self, event: QPaintEvent) -> None:  # noqa: D102
         super().paintEvent(event)
