@@ -72,6 +72,7 @@ class HandsPanel(QWidget):
     def _button(self, said: str, spoken: str) -> QPushButton:
         made = QPushButton(said, self)
         made.setAccessibleName(spoken)
+        made.setMinimumWidth(theme.TOUCH_PX)
         made.setFocusPolicy(Qt.FocusPolicy.TabFocus)
         return made
 
