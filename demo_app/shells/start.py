@@ -8,7 +8,6 @@ from PySide6.QtWidgets import QLabel, QPushButton, QVBoxLayout, QWidget
 
 from demo_app.ui import application, theme, words
 
-
 ROOMY = 2
 """So many doors have room to spare; more of them stand closer."""
 

@@ -36,9 +36,14 @@ CHANGED = {
 
 
 @pytest.fixture(scope="module")
-def one(qapp, tmp_path_factory):
+def app(qapp):
+    """The application, set up once: with many widgets alive that takes a while."""
+    return application.make([])
+
+
+@pytest.fixture(scope="module")
+def one(app):
     """One window for many tests: its processes take a while to start."""
-    application.make([])
     made = BenchWindow(workers=1)
     made.resize(1280, 720)
     made.begin()
@@ -416,7 +421,7 @@ def test_no_words_are_cut_or_lie_over_others(bench, qtbot, id, size):
     page = turn_to(qtbot, bench, id)
     if id != "map":
         answered(qtbot, page)
-    settle(qtbot, bench)
+    settle(bench)
     assert cut(bench) == []
     assert in_sight(page, overlapping(bench)) == []
 
@@ -442,7 +447,7 @@ def test_longer_words_fit_too(qtbot, app, home, monkeypatch, id):
             if "<" not in label.text():
                 label.setText(lengthened(label.text()))
         page.form.show_problem(next(iter(page.form.controls)), lengthened("It cannot be: " * 4))
-    settle(qtbot, window)
+    settle(window)
     assert cut(window) == []
     assert in_sight(window.page, overlapping(window)) == []
     window.close()
@@ -456,7 +461,7 @@ def lengthened(said):
     )
 
 
-def settle(qtbot, window):
+def settle(window):
     """Let layouts come to rest."""
     for _ in range(5):
         QApplication.processEvents()
@@ -503,6 +508,7 @@ def test_the_start_window_has_the_door(app, qtbot):
     assert door.accessibleName() == "Prep bench"
     qtbot.keyClick(door, Qt.Key.Key_Return)
     assert chosen == ["bench"]
+    settle(window)
     assert cut(window) == []
 
 
