@@ -5,6 +5,7 @@ import csv
 import datetime
 import io
 import sqlite3
+import stat
 from collections.abc import Callable, Iterable, Mapping
 from pathlib import Path
 from typing import NamedTuple
@@ -16,6 +17,8 @@ from demo_app.content.journal.files import DamagedError, move_aside
 NAME = "kiosk-counts.sqlite"
 VERSION = 1
 PATIENCE_S = 1.0
+LARGEST = 64 * 1024**2
+"""Bytes; a year of full days is some 4 MB."""
 COLUMNS = ("hour", "kind", "name", "answer", "count")
 _TABLE = """CREATE TABLE IF NOT EXISTS counts (
     hour INTEGER NOT NULL,
@@ -51,6 +54,8 @@ def open_counts(path: Path, tell: Callable[[str], None]) -> sqlite3.Connection:
     sqlite3.Error, OSError
         If it cannot be opened or written.
     """
+    if _is_ordinary(path) and path.stat().st_size == 0:
+        tell("The file of the counts was empty: they begin anew.")
     try:
         return _open(path)
     except DamagedError as error:
@@ -130,7 +135,20 @@ def export(folder: Path, out: Path) -> int:
     return len(rows)
 
 
+def _is_ordinary(path: Path) -> bool:
+    """Whether a file is there; raises if what has the name is none (a pipe lets readers wait)."""
+    try:
+        about = path.stat()
+    except FileNotFoundError:
+        return False
+    if not stat.S_ISREG(about.st_mode):
+        raise OSError(f"{path} is no ordinary file")
+    return True
+
+
 def _open(path: Path) -> sqlite3.Connection:
+    if _is_ordinary(path) and path.stat().st_size > LARGEST:
+        raise DamagedError("it is too large")  # To look through it would take minutes.
     path.parent.mkdir(parents=True, exist_ok=True)
     db = sqlite3.connect(path, timeout=PATIENCE_S, isolation_level=None)
     try:
@@ -169,6 +187,8 @@ def _make(db: sqlite3.Connection) -> None:
 
 def _rows(path: Path) -> dict[Key, int]:
     """Rows, read without changing the file, also where nothing may be written."""
+    if not _is_ordinary(path):
+        return {}
     for more in ("mode=ro", "mode=ro&immutable=1"):
         try:
             with contextlib.closing(

@@ -79,9 +79,10 @@ def install(source: Path, folder: Path) -> str:
     _tidy(place, _in_use(place))
     _put(place, digest, files)
     old = _in_use(place)
-    if old.now == digest:
-        return digest
-    _write(place, InUse(digest, old.now, 1))
+    if old.now != digest:
+        _write(place, InUse(digest, old.now, 1))
+    elif old.trial:
+        _write(place, InUse(digest, old.before, 1))
     return digest
 
 
