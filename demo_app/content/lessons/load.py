@@ -124,7 +124,9 @@ def _examine(path: Path, text: str, run: bool) -> Examined:
     ]
     if not reads:
         wrong.append(
-            InputError("no step is there", place=str(path), remedy="write ## Predict: a title")
+            InputError(
+                "no step is there", place=f"{path}, line 1", remedy="write ## Predict: a title"
+            )
         )
     for further in (
         whole.ids(str(path), reads),
@@ -194,7 +196,7 @@ def _the(
         wrong.append(
             InputError(
                 f"nothing stands under '{kind.capitalize()}'",
-                place=str(path),
+                place=f"{path}, line 1",
                 remedy=f"add ## {kind.capitalize()}",
             )
         )

@@ -24,6 +24,34 @@ _UNKNOWN = (
 
 
 @dataclass(frozen=True)
+class Block(Table):
+    """A header or a block of a lesson: what is missing in it is told where it begins.
+
+    Parameters
+    ----------
+    begins : int
+        Line of the header, or of the head above the block.
+    """
+
+    begins: int = 1
+
+    def error(self, key: str, problem: str, remedy: str, *further: str | int) -> InputError:
+        """As of a `Table`, but never without a line."""
+        found = super().error(key, problem, remedy, *further)
+        if found.place != str(self.path):
+            return found
+        return InputError(
+            found.problem, place=f"{self.path}, line {self.begins}", remedy=found.remedy
+        )
+
+
+def block(path: Path, text: str, begins: int) -> Block:
+    """`text` as a block; `InputError` if it is not TOML."""
+    found = parse_text(path, text)
+    return Block(path, text, found.content, begins=begins)
+
+
+@dataclass(frozen=True)
 class Part:
     """What stands under one head.
 
@@ -33,7 +61,7 @@ class Part:
         Of ``## Kind: Title``.
     line : int
         Of the head.
-    table : Table
+    table : Block
         Its TOML block; empty if it has none.
     body : tuple of Words
     """
@@ -41,7 +69,7 @@ class Part:
     kind: str
     title: str
     line: int
-    table: Table
+    table: Block
     body: tuple[Words, ...]
 
 
@@ -49,7 +77,7 @@ class Part:
 class Parts:
     """A file taken apart: its header, and what stands under each head."""
 
-    header: Table
+    header: Block
     parts: tuple[Part, ...]
 
 
@@ -73,7 +101,7 @@ def split(path: Path, text: str, wrong: list[InputError]) -> Parts:
         raise InputError(
             "the header has no end", place=f"{path}, line 1", remedy=f"write {FENCE} under it"
         )
-    header = parse_text(path, _padded(lines, 1, ends[1]))
+    header = block(path, _padded(lines, 1, ends[1]), 1)
     return Parts(header, tuple(_parts(path, lines, ends[1] + 1, wrong)))
 
 
@@ -127,10 +155,10 @@ def _part(path: Path, lines: list[str], head: int, end: int, wrong: list[InputEr
         wrong.append(
             _error(path, blocks[1][0] - 1, "a second block under one head", "put both into one")
         )
-    table = Table(path, "", {})
+    table = Block(path, "", {}, begins=head + 1)
     if blocks:
         try:
-            table = parse_text(path, _padded(lines, *blocks[0]))
+            table = block(path, _padded(lines, *blocks[0]), head + 1)
         except InputError as error:
             wrong.append(error)
     return Part(kind, title, head + 1, table, _body(path, prose, wrong))

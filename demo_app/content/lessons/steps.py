@@ -37,7 +37,7 @@ def step_of(
 ) -> Read:
     """The step under one head; where something is `wrong`, with a harmless value in its place."""
     before = len(wrong)
-    table = expect(wrong, _rooted(part), *STEP)
+    table = expect(wrong, part.table, *STEP)
     stage = stage_of(wrong, table) if "scene" in table.content else None
     for key in ("settings", "at_s", "play", "question", "bounds", "challenge"):
         if key in table.content and "scene" not in table.content:
@@ -68,13 +68,6 @@ def step_of(
         wrong.append(_at_head(part, "nothing is to be said or done", "write it under the head"))
     _suits(wrong, part, step)
     return Read(step, table, stage, len(wrong) == before)
-
-
-def _rooted(part: Part) -> Table:
-    """The part's table; what is missing in it is told at the part's head."""
-    if part.table.text:
-        return part.table
-    return dataclasses.replace(part.table, text="\n" * (part.line - 1) + "minutes = 0\n")
 
 
 def _at_head(part: Part, problem: str, remedy: str) -> InputError:

@@ -135,8 +135,13 @@ def as_csv(lesson: Lesson, votes: Votes) -> str:
     out = io.StringIO()
     writer = csv.writer(out)
     writer.writerow(HEADS)
-    writer.writerows(rows(lesson, votes))
+    writer.writerows([_plain(cell) for cell in row] for row in rows(lesson, votes))
     return out.getvalue()
+
+
+def _plain(cell: str | int) -> str | int:
+    """A text that a spreadsheet would take for a formula begins with an apostrophe."""
+    return f"'{cell}" if isinstance(cell, str) and cell[:1] in "=+-@\t\r" and cell else cell
 
 
 def write_csv(path: Path, lesson: Lesson, votes: Votes) -> None:

@@ -47,7 +47,9 @@ def order(path: str, reads: Sequence[Read]) -> Iterator[InputError]:
     for name, met in (("Predict", predicted), ("Observe", seen)):
         if reads and not met:
             yield InputError(
-                f"no step is called {name}", place=path, remedy=f"add ## {name}: a title"
+                f"no step is called {name}",
+                place=f"{path}, line 1",
+                remedy=f"add ## {name}: a title",
             )
 
 
@@ -117,12 +119,15 @@ def computed(
 
 
 def _told(step: Step) -> Iterator[str]:
-    """Real hazards of what the words tell people to do, but for what the step's scene simulates."""
+    """Real hazards of what the words tell people to do.
+
+    A question and a challenge are about what the step's scene simulates; what is to be said and
+    done is not, unless a sentence speaks of the screen.
+    """
     shown = {name.removeprefix("simulated-") for name in hazards_of(step)}
-    texts = [one.text for one in step.body]
-    texts += [step.question.ask] if step.question else []
-    texts += [step.challenge.ask, step.challenge.hint] if step.challenge else []
-    for text in texts:
-        for name in in_words(text):
-            if name not in shown:
-                yield name
+    asked = [step.question.ask] if step.question else []
+    asked += [step.challenge.ask, step.challenge.hint] if step.challenge else []
+    for text in (one.text for one in step.body):
+        yield from in_words(text)
+    for text in asked:
+        yield from (name for name in in_words(text) if name not in shown)
