@@ -150,6 +150,14 @@ def put(damage: Damage, folder: Path) -> Path:
     return file
 
 
+def _utf_16(file: Path) -> None:
+    file.write_bytes(file.read_text(encoding="utf-8").encode("utf-16"))
+
+
+def _with_key(file: Path) -> None:
+    file.write_text("zz = 1\n" + file.read_text(encoding="utf-8"), encoding="utf-8")
+
+
 def _noise(seed: int) -> Callable[[Path], object]:
     return lambda file: file.write_bytes(random.Random(seed).randbytes(5000))
 

@@ -50,8 +50,11 @@ def test_what_is_counted_is_a_row_an_hour(tmp_path):
 
 def test_no_text_and_no_instant_can_be_kept(tmp_path):
     counts = Counts(tmp_path)
-    for wrong in [("start", "Ann"), ("step", "Ann"), ("name", ""), ("prediction", "dish", 4),
-                  ("prediction", "dish"), ("step", "dish", 1), ("prediction", "dish", "Ann")]:  # fmt: skip
+    wrong_ones = [
+        *(("start", "Ann"), ("step", "Ann"), ("name", ""), ("prediction", "dish", 4)),
+        *(("prediction", "dish"), ("step", "dish", 1), ("prediction", "dish", "Ann")),
+    ]
+    for wrong in wrong_ones:
         with pytest.raises(ValueError, match="not counted"):
             counts.add(*wrong)
     counts.add("start")

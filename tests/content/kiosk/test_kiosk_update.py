@@ -111,7 +111,7 @@ def test_an_answer_that_the_model_does_not_give_is_refused(data, tmp_path):
     changed = text.replace('reading = "fade_half_s"', 'reading = "fade_half_s"\nat_s = 1')
     assert changed != text
     steps.write_text(changed, encoding="utf-8")
-    with pytest.raises(InputError, match="step warm-touch: .*says nothing"):
+    with pytest.raises(InputError, match=r"step warm-touch: .*says nothing"):
         update.install(source, data)
     assert not (data / "kiosk-texts").exists()
 
