@@ -213,8 +213,9 @@ class AudienceView(QWidget):
         layers = (
             (self.card, card is not None and card.alert),
             (self._dark, self._blank),
-            (self.card, card is not None),
+            # The projector card is for the time before a show, when the welcome is there too.
             (self._widget, self._widget is not None),
+            (self.card, card is not None),
             (self.question, self._asked),
         )
         return next((layer for layer, there in layers if there), None)

@@ -57,9 +57,10 @@ class ScreensPage(Page):
         self.box.addWidget(self.line)
         self.box.addLayout(row)
         self.box.addWidget(label(words.text("screens.look"), "title", self))
-        for tick in self.ticks.values():
+        for name, tick in self.ticks.items():
             self.box.addWidget(tick)
-        self.box.addWidget(label(words.text("screens.calm.help"), "quiet", self))
+            if name == "calm":
+                self.box.addWidget(label(words.text("screens.calm.help"), "quiet", self))
         for name, box in (("screens.scale", self.scale), ("screens.second", self.second)):
             line = QHBoxLayout()
             line.addWidget(label(words.text(name), "", self), 1)
