@@ -27,8 +27,9 @@ class Prompts(QScrollArea):
         page.setObjectName("page")
         self._box = QVBoxLayout(page)
         self.hazards = self._label("alert")
+        # What is in the hand is looked up most often, and must not lie below the words.
+        self.hold = self._label("value")
         self.say = self._label("say")
-        self.hold = self._label("")
         self.helper = self._label("")
         self.cautions = self._label("")
         self.coming = self._label("quiet")

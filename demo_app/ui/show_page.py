@@ -9,8 +9,11 @@ from demo_app.ui.hands_panel import HandsPanel
 from demo_app.ui.mirror import Mirror
 from demo_app.ui.prompts import Prompts
 
-STAGE, NOTES = 11, 5
-"""Shares of the height with notes below the stage."""
+ONE, TWO = (11, 5), (9, 7)
+"""Shares of the height of stage and notes, with one screen and with two.
+
+With two the audience has a window of its own, and the presenter needs words more than pictures.
+"""
 
 
 class ShowPage(QWidget):
@@ -37,8 +40,8 @@ class ShowPage(QWidget):
         self._box = QVBoxLayout(self)
         self._box.setContentsMargins(0, 0, 0, 0)
         self._box.setSpacing(0)
-        self._box.addWidget(self.view, STAGE)
-        self._box.addWidget(self._below, NOTES)
+        self._box.addWidget(self.view, ONE[0])
+        self._box.addWidget(self._below, ONE[1])
         self._step: tuple[Step, Step | None] | None = None
         self.set_mode(two=False, notes=False)
 
@@ -50,6 +53,8 @@ class ShowPage(QWidget):
     def set_mode(self, *, two: bool, notes: bool) -> None:
         """With two screens, or with one; whether notes stand below the stage."""
         self.mirror.setVisible(two)
+        for place, share in enumerate(TWO if two else ONE):
+            self._box.setStretch(place, share)
         self._below.setVisible(notes)
 
     def show_step(self, step: Step, coming: Step | None) -> None:
