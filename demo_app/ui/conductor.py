@@ -180,13 +180,14 @@ class Conductor(QObject):
         if session is None:
             return
         wanted = clock.wanted(self.running, self.sheet, contingency)
-        try:
-            settings: Any = make(session.scene.settings, wanted.settings)
-        except InputError as error:
-            self.told.emit(f"{error.problem}; {error.remedy}")
-            return
         if contingency.settings:
-            session.set_settings(settings)
+            try:
+                settings: Any = make(self._scene(wanted.scene).settings, wanted.settings)
+            except InputError as error:
+                self.told.emit(f"{error.problem}; {error.remedy}")
+                return
+            # From its start: what was heated or struck before would hide what is said.
+            self._show_instead(opening(wanted.scene, settings, wanted.at_s, play=True))
         self.told.emit(contingency.say)
 
     def return_(self) -> None:
@@ -214,13 +215,7 @@ class Conductor(QObject):
         if favourite is None:
             self.told.emit(words.text("favourite.none", number=number))
             return
-        wanted = favourite.shown
-        here = session.point_of_return or session.snapshot()
-        if wanted.scene == session.scene.id and self._before is None:
-            session.restore(wanted, back=here)
-            return
-        self._before = self._before or here
-        self._stage_snapshot(wanted)
+        self._show_instead(favourite.shown)
 
     def visit(self, scene: str) -> None:
         """Show a scene that is not this step's; `return_` leads back."""
@@ -303,6 +298,18 @@ class Conductor(QObject):
             session.restore(snapshot, back=back)
         else:
             session.restore(opening(scene.id, settings, wanted.at_s, play=wanted.play))
+
+    def _show_instead(self, shown: Snapshot) -> None:
+        """Another state in place of the step's, to which `return_` leads back."""
+        session = self.session
+        if session is None:
+            return
+        here = session.point_of_return or session.snapshot()
+        if shown.scene == session.scene.id and self._before is None:
+            session.restore(shown, back=here)
+            return
+        self._before = self._before or here
+        self._stage_snapshot(shown)
 
     def _stage_snapshot(self, snapshot: Snapshot) -> None:
         self._fresh(self._scene(snapshot.scene)).restore(snapshot)
