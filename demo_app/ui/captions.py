@@ -40,6 +40,7 @@ class CaptionStrip(QWidget):
         super().__init__(parent)
         self._size = 26
         self._texts: tuple[str, ...] = ()
+        self._renewed: tuple[str, ...] | None = None
         self._pieces: list[tuple[str, ...]] = []
         self._labels = [FittedLabel(self) for _ in range(MOST_LANGUAGES)]
         for label in self._labels:
@@ -48,7 +49,7 @@ class CaptionStrip(QWidget):
         self._languages = 0
         self._next = QTimer(self)
         self._next.setSingleShot(True)
-        self._next.timeout.connect(self._turn)
+        self._next.timeout.connect(self._read)
         self._box = QVBoxLayout(self)
         self._box.setSpacing(0)
 
@@ -83,8 +84,16 @@ class CaptionStrip(QWidget):
                 self._box.addWidget(label, 1)
 
     def show_lines(self, lines: Sequence[str]) -> None:
-        """Show a text in each language."""
-        self._texts = tuple(lines)[: self._languages]
+        """Show a text in each language.
+
+        While the first language's text stays as it is, its pieces are shown to their end before
+        another language's is renewed: what follows the picture changes too often to be waited for.
+        """
+        texts = tuple(lines)[: self._languages]
+        if self._next.isActive() and texts[:1] == self._texts[:1]:
+            self._renewed = None if texts == self._texts else texts
+            return
+        self._renewed, self._texts = None, texts
         self._begin()
 
     def shown(self) -> tuple[str, ...]:
@@ -129,5 +138,13 @@ class CaptionStrip(QWidget):
         now = self._pieces.pop(0) if self._pieces else ()
         for place, label in enumerate(self._labels):
             label.say(now[place] if place < len(now) else "")
-        if self._pieces and self.isVisible():
+        if any(now) and self.isVisible():
             self._next.start(math.ceil(1000 * reading_s(now)))
+
+    def _read(self) -> None:
+        """What stands there has been read."""
+        if self._pieces:
+            self._turn()
+        elif self._renewed is not None:
+            self._renewed, self._texts = None, self._renewed
+            self._begin()
