@@ -47,6 +47,7 @@ class ShowHeader(QWidget):
             self.buttons[act] = made
         self.notes = QPushButton(words.text("header.notes"), self)
         self.notes.setCheckable(True)
+        self.notes.setFocusPolicy(Qt.FocusPolicy.TabFocus)
         self.notes.toggled.connect(self.notes_wanted)
         self.pages = Choice(self)
         self.pages.setAccessibleName(words.text("header.page"))
@@ -99,6 +100,7 @@ class ShowHeader(QWidget):
     def _button(self, act: str, name: str) -> QPushButton:
         made = QPushButton(words.text(name), self)
         made.setProperty("act", act)
+        made.setFocusPolicy(Qt.FocusPolicy.TabFocus)
         made.setToolTip(words.text(f"{name}.help"))
         made.setAccessibleDescription(words.text(f"{name}.help"))
         made.clicked.connect(self._act)
