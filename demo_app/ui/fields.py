@@ -124,6 +124,8 @@ class Choice(QComboBox):
         super().__init__(parent)
         # The delegate that a box comes with does not heed the style sheet's height of its rows.
         self.setItemDelegate(QStyledItemDelegate(self))
+        # A click chooses and leaves the keyboard to the show; only Tab gives it to the list.
+        self.setFocusPolicy(Qt.FocusPolicy.TabFocus)
 
     def paintEvent(self, event: QPaintEvent) -> None:  # noqa: D102
         super().paintEvent(event)

@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import QSize, Qt, QTimer, Signal
 from PySide6.QtGui import QCloseEvent, QResizeEvent
-from PySide6.QtWidgets import QHBoxLayout, QStackedWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QApplication, QHBoxLayout, QStackedWidget, QVBoxLayout, QWidget
 
 from demo_app.content.cues.free import free_sheet
 from demo_app.content.cues.records import Sheet
@@ -27,7 +27,7 @@ from demo_app.ui.controls import Controls
 from demo_app.ui.keymap import Context, Keymap
 from demo_app.ui.playing import Session
 from demo_app.ui.preferences import Preferences
-from demo_app.ui.remote import Remote
+from demo_app.ui.remote import TYPING, Remote
 from demo_app.ui.request import Frame
 from demo_app.ui.show_header import ShowHeader
 from demo_app.ui.show_page import ShowPage
@@ -346,7 +346,11 @@ class PresentWindow(QWidget):
         self.side.show_session(session, str(self.controls.light.section.value()))
 
     def show_page_called(self, name: str) -> None:
-        """Show one of the pages."""
+        """Show one of the pages; what is typed in ends, so that all keys are the show's again."""
+        typed = QApplication.focusWidget()
+        chosen_by_key = typed is self.header.pages
+        if isinstance(typed, TYPING) and self.isAncestorOf(typed) and not chosen_by_key:
+            self.setFocus()
         self.pages.setCurrentWidget(self._page(name))
         if name != EMERGENCY:
             self.header.show_page(name)
