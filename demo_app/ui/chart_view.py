@@ -124,6 +124,8 @@ class ChartView(QWidget):
             axis.setTextPen(theme.INK)
             axis.setPen(pg.mkPen(theme.EDGE))
             axis.setStyle(tickLength=-6, tickTextOffset=6, hideOverlappingLabels=True)
+            # Switched off alone, it still takes one last factor from a range that is below 1.
+            axis.setSIPrefixEnableRanges(())
             axis.enableAutoSIPrefix(False)
             axis.setTickDensity(0.6)
         bottom = self._plot.getPlotItem().getAxis("bottom")
