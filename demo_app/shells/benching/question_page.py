@@ -19,7 +19,7 @@ from demo_app.ui.benching.question_form import QuestionForm
 from demo_app.ui.benching.said import common
 from demo_app.ui.language_ids import bench_context
 
-PAUSE_MS = 150
+PAUSE_MS = 100
 """A change counts once the hand has paused for so long."""
 
 

@@ -250,12 +250,19 @@ class MapPicture(QWidget):
         painter.restore()
 
     def _paint_cells(self, painter: QPainter, colours: list[QColor]) -> None:
+        """Points that are done as a picture of one pixel each, drawn large."""
         assert self._values is not None
-        for index, value in enumerate(self._values.flat):
-            if np.isfinite(value):
-                band = int(np.searchsorted(self._levels, value, side="right")) - 1
-                colour = colours[min(max(band, 0), len(colours) - 1)]
-                painter.fillRect(self._cell(index), colour)
+        rows, columns = self._values.shape
+        band = np.searchsorted(self._levels, np.nan_to_num(self._values), side="right") - 1
+        inks = np.array([[c.red(), c.green(), c.blue(), 255] for c in colours], np.uint8)
+        shown = inks[np.clip(band, 0, len(colours) - 1)]
+        shown[~np.isfinite(self._values)] = 0
+        data = np.ascontiguousarray(shown[::-1]).tobytes()
+        image = QImage(data, columns, rows, 4 * columns, QImage.Format.Format_RGBA8888)
+        box = self._box()
+        wide, high = box.width() / max(columns - 1, 1), box.height() / max(rows - 1, 1)
+        around = box.adjusted(-wide / 2, -high / 2, wide / 2, high / 2)
+        painter.drawImage(around, image)
 
     def _cell(self, index: int) -> QRectF:
         assert self._map is not None
