@@ -76,6 +76,8 @@ def _back(window: "OutreachWindow") -> None:
 def jump(window: "OutreachWindow", place: int) -> None:
     """Open a step of the lesson."""
     window.show_page_called("show")
+    if window.running.show_begun is None:
+        window.conductor.next_()
     window.conductor.jump(place)
 
 

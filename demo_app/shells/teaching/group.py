@@ -53,7 +53,7 @@ class Group(QObject):
         if self._step is None:
             return READY
         session = self._session_of()
-        if session is not None and (session.playing or session.restoring):
+        if session is not None and _runs(session):
             return RUNNING
         return READY if self._told is not None else WORKING
 
@@ -83,7 +83,7 @@ class Group(QObject):
         """Tell the try in hand, once its run stands still and the model has judged it."""
         step, told = self._step, self._told
         session = self._session_of()
-        if step is None or told is None or session is None or session.playing or session.restoring:
+        if step is None or told is None or session is None or _runs(session):
             return
         assert step.challenge is not None
         self._step, self._told = None, None
@@ -119,3 +119,8 @@ class Group(QObject):
             self._step = None
             self.failed.emit(str(error))
             self.changed.emit()
+
+
+def _runs(session: BoundSession) -> bool:
+    """Whether its run has not come to where it will stand."""
+    return session.playing or session.restoring or not session.settled

@@ -1,8 +1,6 @@
 """The teacher's window: a lesson runs here, and nothing but the lesson can be reached."""
 
-import datetime
-from collections.abc import Sequence
-from typing import Any
+from functools import partial
 
 from PySide6.QtCore import QSize, Qt, QTimer, Signal
 from PySide6.QtGui import QCloseEvent, QResizeEvent
@@ -20,11 +18,11 @@ from demo_app.content.running.records import DRIVE, RESULT, VOTING, Running, cou
 from demo_app.scenes import catalogue
 from demo_app.scenes.scene import Scene
 from demo_app.shells.audience import AudienceWindow
-from demo_app.shells.teaching import acts
+from demo_app.shells.teaching import acts, laying, showing, tasks
 from demo_app.shells.teaching.class_side import ClassSide
 from demo_app.shells.teaching.group import Group
 from demo_app.shells.teaching.task_bar import TaskBar
-from demo_app.ui import show_words, theme, words
+from demo_app.ui import theme, words
 from demo_app.ui.action_strip import ActionStrip
 from demo_app.ui.audience_view import AudienceView
 from demo_app.ui.conductor import Conductor
@@ -35,12 +33,11 @@ from demo_app.ui.preferences import Preferences
 from demo_app.ui.remote import Remote
 from demo_app.ui.show_header import ShowHeader
 from demo_app.ui.show_page import ShowPage
-from demo_app.ui.snapshot import opening
 from demo_app.ui.stage_view import StageView
-from demo_app.ui.teaching import lesson_panel, lesson_words
+from demo_app.ui.teaching import lesson_panel
 from demo_app.ui.teaching.bound_session import BoundSession
 from demo_app.ui.teaching.handout_page import HandoutPage
-from demo_app.ui.teaching.lesson_panel import LessonPanel, labels_of
+from demo_app.ui.teaching.lesson_panel import LessonPanel
 from demo_app.ui.teaching.votes_page import VotesPage
 from demo_app.ui.worker import Worker
 
@@ -78,8 +75,8 @@ class OutreachWindow(QWidget):
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.taught: Taught = admitted(taught(lesson))
         self.unkept = False
-        self._sizes: theme.Sizes | None = None
-        self._notes = self._emergency = False
+        self.sizes: theme.Sizes | None = None
+        self.notes = self._emergency = False
         self._closing = -AGAIN_S
         self._before: tuple[str, str] | None = None
         self._right: dict[str, int] = {}
@@ -132,7 +129,7 @@ class OutreachWindow(QWidget):
     @property
     def teaching(self) -> bool:
         """Whether the stage is seen, and the teacher works it."""
-        return self._mode == lesson_panel.TEACH
+        return self.mode == lesson_panel.TEACH
 
     @property
     def emergency_on(self) -> bool:
@@ -150,15 +147,16 @@ class OutreachWindow(QWidget):
         return allowance(self.taught, self.running)
 
     def _scene_called(self, name: str) -> Scene:
-        if name not in self.taught.scenes:
+        if name != self.conductor.step.scene:
             raise InputError(
-                f"the scene '{name}' is not part of this lesson",
+                f"the scene '{name}' is not part of this lesson here",
                 place="lesson",
                 remedy="go on with the lesson",
             )
         return catalogue.scene(name)
 
-    def _scene_here(self) -> Scene | None:
+    @property
+    def scene(self) -> Scene | None:
         """The step's scene."""
         name = self.conductor.step.scene
         return self._scene_called(name) if name else None
@@ -180,13 +178,13 @@ class OutreachWindow(QWidget):
         self.panel = LessonPanel(self)
         self.strip = ActionStrip(self)
         self.pages = QStackedWidget(self)
-        self._named = {
+        self.named = {
             "show": self.show_page,
             "votes": self.votes_page,
             "handout": self.handout,
             "screens": self.screens,
         }
-        for page in self._named.values():
+        for page in self.named.values():
             self.pages.addWidget(page)
         body = QHBoxLayout()
         body.setSpacing(0)
@@ -202,7 +200,7 @@ class OutreachWindow(QWidget):
         self._ticking.setInterval(SECOND_MS)
         self._ticking.timeout.connect(self._tick)
         self.side = ClassSide(self.conductor, self.show_page, lambda: False, self)
-        self._mode = lesson_panel.NOTHING
+        self.mode = lesson_panel.NOTHING
         self._connect()
         self.strip.set_keymap(keymap)
         self.remote.install()
@@ -225,11 +223,11 @@ class OutreachWindow(QWidget):
         panel.save_asked.connect(self._save)
         panel.light.mode_chosen.connect(self.side.set_section_mode)
         panel.light.traces_chosen.connect(self.side.choose_traces)
-        panel.tries.asked.connect(self._try)
-        panel.tries.fresh.connect(self._fresh_group)
-        panel.tries.hinted.connect(self._hint)
-        self.group.changed.connect(self._show_tries)
-        self.group.failed.connect(self._tell_failed)
+        panel.tries.asked.connect(partial(tasks.try_, self))
+        panel.tries.fresh.connect(partial(tasks.begin_afresh, self))
+        panel.tries.hinted.connect(partial(tasks.hint, self))
+        self.group.changed.connect(self._show)
+        self.group.failed.connect(partial(tasks.tell_failed, self))
         self.screens.chosen.connect(self.set_preferences)
         self.screens.card.hide()
 
@@ -247,7 +245,7 @@ class OutreachWindow(QWidget):
         """The class has a window of its own from now on, or none."""
         if out is not self.side.out:
             self.side.set_out(out)
-            self._lay_out()
+            laying.lay_out(self)
             self.refresh()
 
     def refresh(self) -> None:
@@ -256,7 +254,7 @@ class OutreachWindow(QWidget):
         here, before = (running.id, running.phase), self._before
         if here != before:
             self._before = here
-            self._moved(before)
+            tasks.moved(self, before)
         if running.phase == RESULT and conductor.outcome is not None and self.step is not None:
             self._right[self.step.id] = conductor.outcome.right
         shown: Shown = conductor.step
@@ -265,94 +263,31 @@ class OutreachWindow(QWidget):
         self.panel.hands.show_counts(counts_of(running, sheet))
         self.votes_page.show_votes(self.taught.lesson, self.votes)
         self.group.look()
-        self._show_tries()
-        self._tick()
+        showing.show(self)
+        showing.show_clock(self)
 
-    def _moved(self, before: tuple[str, str] | None) -> None:
-        """Another step, or another part of one."""
-        driven = self.running.phase == DRIVE
-        left = before is not None and before[1] == DRIVE
-        self.strip.close_strip()
-        self.panel.tell("")
-        if left:
-            self.group.leave()
-            if self.session is not None and self.session.playing:
-                self.session.pause()
-        if driven:
-            self.show_page_called("show")
-            if before is not None and before[0] == self.running.id:
-                self.group.fresh(self.step)
-            self._set_up()
-        self.header.setVisible(not driven)
-        self.bar.setVisible(driven)
-        self._lay_out()
-
-    def _set_up(self) -> None:
-        """Everything as the step says, for the group that comes to the screen."""
-        session, allowed = self.session, self.allowance
-        if session is not None and session.scene.id == allowed.scene:
-            at_s = self.conductor.step.at_s
-            session.restore(opening(session.scene.id, allowed.record(session.scene), at_s))
-
-    def _show_tries(self) -> None:
-        """Panel, goal and cards: as the step, its part and its tries say."""
-        step, running = self.step, self.running
-        challenge = step.challenge if step is not None else None
-        tries, scene = self.group.tries(step), self._scene_here()
-        self._mode = self._mode_now()
-        question = self.conductor.question
-        self.panel.show_mode(self._mode, step, question)
-        card = lesson_words.card_of(
-            self.taught, running, labels_of(scene, step.bounds if step else ()), tries, scene
-        )
-        poll = lesson_words.poll_of(self.taught, running, self.conductor.outcome)
-        goal = ""
-        if running.phase == DRIVE and challenge is not None and scene is not None:
-            # With one screen the bar above says it.
-            goal = lesson_words.goal_line(challenge, tries) if self.side.out is not None else ""
-            lines = lesson_words.outcome_lines(challenge, tries.last, scene) if tries.last else ()
-            lines += lesson_words.best_said(challenge, tries, scene)
-            self.panel.tries.show_tries(lesson_words.tries_said(tries), lines)
-            self.panel.tries.show_state(self.group.state)
-        self.bar.goal.say(challenge.ask if challenge is not None else self.conductor.step.title)
-        if self._emergency:
-            card = show_words.pause_card()
-        self.side.show_class(poll, card, goal)
-
-    def _mode_now(self) -> str:
-        running, shown = self.running, self.conductor.step
-        if running.phase in VOTING or running.phase == RESULT:
-            return lesson_panel.HANDS
-        if running.phase == DRIVE:
-            return lesson_panel.DRIVE
-        if not shown.scene or not show_words.began(running):
-            return lesson_panel.NOTHING
-        step = self.step
-        covered = step is not None and lesson_words.card_of(
-            self.taught, running, (), self.group.tries(step), None
-        )
-        return lesson_panel.NOTHING if covered else lesson_panel.TEACH
+    def _show(self) -> None:
+        showing.show(self)
 
     def _tick(self) -> None:
-        running, sheet, now = self.running, self.conductor.sheet, self.conductor.now()
-        wall = datetime.datetime.fromtimestamp(now).strftime("%H:%M")
-        found = clock.clock(running, sheet, now)
-        left = found.left if found.left is not None else 60 * sheet.minutes
-        self.header.clock.show_times(wall, found.step_left, left, found.late)
-        self.header.show_next(lesson_words.next_words(self.taught, running))
+        showing.show_clock(self)
 
     def _take_session(self, session: BoundSession) -> None:
         self.panel.set_session(session)
+        session.framed.connect(self._look)
+
+    def _look(self, _frame: object) -> None:
+        self.group.look()
 
     def _show_session(self, session: BoundSession) -> None:
         self.side.show_session(session, str(self.panel.light.section.value()))
-        self._show_tries()
+        showing.show(self)
 
     def show_page_called(self, name: str) -> None:
         """Show one of the pages; while pupils drive there is only the stage."""
-        if name not in self._named or (self.running.phase == DRIVE and name != "show"):
+        if name not in self.named or (self.running.phase == DRIVE and name != "show"):
             return
-        self.pages.setCurrentWidget(self._named[name])
+        self.pages.setCurrentWidget(self.named[name])
         self.header.show_page(name)
         self.page_changed.emit(name)
 
@@ -365,14 +300,14 @@ class OutreachWindow(QWidget):
         self.screens.show_preferences(preferences)
         self.conductor.set_calm(preferences.calm)
         self.side.set_preferences(preferences)
-        self._size(again=True)
+        laying.size(self, again=True)
         self.refresh()
 
     # Acts
 
     def act(self, name: str) -> None:
         """Do what a key, a button or the strip asks for."""
-        self._place_strip()
+        laying.place_strip(self)
         if name.startswith("strip.") or (name == "strip" and self.strip.is_open):
             self.strip.take(name)
         else:
@@ -394,23 +329,6 @@ class OutreachWindow(QWidget):
         self.conductor.recover(problem)
         self.tell(problem)
 
-    def _try(self) -> None:
-        if self.running.phase == DRIVE and self.step is not None:
-            self.group.ask(self.step)
-
-    def _fresh_group(self) -> None:
-        if self.running.phase == DRIVE:
-            self.group.fresh(self.step)
-            self._set_up()
-
-    def _hint(self) -> None:
-        step = self.step
-        if step is not None and step.challenge is not None:
-            self.tell(step.challenge.hint)
-
-    def _tell_failed(self, problem: str) -> None:
-        self.tell(words.text("outreach.failed", problem=problem))
-
     def _save(self) -> None:
         acts.save(self)
 
@@ -419,43 +337,18 @@ class OutreachWindow(QWidget):
             self.session.toggle()
 
     def _set_notes(self, notes: bool) -> None:
-        self._notes = notes
-        self._lay_out()
+        self.notes = notes
+        laying.lay_out(self)
 
     def _context(self) -> Context:
         return Context(question=self.running.phase in VOTING, strip=self.strip.is_open)
 
     # Layout
 
-    def _lay_out(self) -> None:
-        two, driven = self.side.out is not None, self.running.phase == DRIVE
-        self.header.notes.setVisible(not two)
-        self.show_page.set_mode(two=two, notes=not driven and (two or self._notes))
-
     def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: D102
         super().resizeEvent(event)
-        self._size()
-
-    def _size(self, *, again: bool = False) -> None:
-        look = self.side.preferences.look
-        sizes = theme.Sizes.of(self.height(), look)
-        if sizes != self._sizes or again:
-            self._sizes = sizes
-            self.setPalette(theme.palette(look))
-            self.setStyleSheet(theme.style_sheet(sizes, look))
-            for part in self._parts():
-                part.set_sizes(sizes)
-            self._lay_out()
-        self._place_strip()
-        self._tick()
-
-    def _parts(self) -> Sequence[Any]:
-        return (self.header, self.bar, *self._named.values(), self.panel, self.strip)
-
-    def _place_strip(self) -> None:
-        width = min(max(self.panel.width(), 340), self.width())
-        top = self.header.height() if self.header.isVisible() else 0
-        self.strip.setGeometry(self.width() - width, top, width, self.height() - top)
+        laying.size(self)
+        showing.show_clock(self)
 
     def closeEvent(self, event: QCloseEvent) -> None:  # noqa: D102
         now, running = self.conductor.now(), self.running

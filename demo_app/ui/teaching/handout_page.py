@@ -42,6 +42,9 @@ class HandoutPage(Page):
             row.addWidget(label(words.text(name)), 1)
             row.addWidget(field)
             self.box.addLayout(row)
+        self.other = push("handout.other")
+        self.other.clicked.connect(self._another)
+        self.box.addWidget(self.other, 0, Qt.AlignmentFlag.AlignLeft)
         self.box.addWidget(self.save, 0, Qt.AlignmentFlag.AlignLeft)
         self.box.addWidget(self.line)
         self.box.addWidget(label(words.text("handout.kit"), "title"))
@@ -53,6 +56,9 @@ class HandoutPage(Page):
             self.box.addWidget(label(f"“{one.text}”", "value"))
             self.box.addWidget(label(one.meet))
         self.box.addStretch(1)
+
+    def _another(self) -> None:
+        self.seed.setValue(self.seed.value() % MOST_SEED + 1)
 
     @property
     def number(self) -> int:
