@@ -100,11 +100,12 @@ def kiosk(words: argparse.Namespace) -> int:
         raise InputError(
             "no screen was found", place="kiosk", remedy="start it from a session with a screen"
         )
-    if words.window:
-        return _window("demo_app.shells.kiosk")
-    from demo_app.shells.supervising import run
+    from demo_app.shells import supervising
 
-    return run()
+    if words.window:
+        supervising.end_with_supervisor()
+        return _window("demo_app.shells.kiosk")
+    return supervising.run()
 
 
 def _secret(prompt: str) -> str:

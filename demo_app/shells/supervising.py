@@ -290,6 +290,20 @@ def _tell(line: str) -> None:
         print(f"lehrlight kiosk: {line}", file=sys.stderr, flush=True)  # noqa: T201
 
 
+def end_with_supervisor() -> None:
+    """Let the system end this window when its supervisor is gone, even if it hangs then.
+
+    Linux alone knows that; elsewhere a window that beats finds out by itself.
+    """
+    if sys.platform != "linux" or os.environ.get(LISTENED) != "1":
+        return
+    import ctypes
+
+    parent_death_signal = 1  # PR_SET_PDEATHSIG of prctl(2)
+    with contextlib.suppress(OSError, AttributeError):
+        ctypes.CDLL(None).prctl(parent_death_signal, int(signal.SIGKILL), 0, 0, 0)
+
+
 def beat() -> bool:
     """Say from the window that it is alive; call it each second from the thread that draws.
 

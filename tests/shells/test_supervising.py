@@ -210,11 +210,15 @@ def test_it_imports_neither_qt_nor_numbers():
 # Real processes: a child that does what its file says.
 CHILD = """
 import os, pathlib, signal, sys, time
-from demo_app.shells.supervising import STAFF_QUIT, beat
+from demo_app.shells.supervising import STAFF_QUIT, beat, end_with_supervisor
 folder = pathlib.Path(sys.argv[1])
 number = len(list(folder.glob("start-*")))
 (folder / f"start-{number}").write_text(str(os.getpid()))
 what = sys.argv[2].split(",")[min(number, len(sys.argv[2].split(",")) - 1)]
+if what == "hang":
+    end_with_supervisor()
+    beat()
+    time.sleep(600)
 beat()
 if what == "crash":
     os.abort()
@@ -321,4 +325,14 @@ def test_a_window_whose_supervisor_was_killed_ends_by_itself(started, tmp_path):
     process.kill()
     process.wait()
     assert wait_for((tmp_path / "alone").exists)
+    assert wait_for(lambda: is_gone(int((tmp_path / "start-0").read_text())))
+
+
+@posix
+def test_a_window_that_hangs_does_not_outlive_its_supervisor(started, tmp_path):
+    process = started("hang")
+    assert wait_for((tmp_path / "start-0").exists)
+    time.sleep(0.5)
+    process.kill()
+    process.wait()
     assert wait_for(lambda: is_gone(int((tmp_path / "start-0").read_text())))
