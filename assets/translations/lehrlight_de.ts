@@ -8,6 +8,11 @@
         <comment>name</comment>
         <translation>Deutsch</translation>
     </message>
+    <message>
+        <source>1.5</source>
+        <comment>decimal</comment>
+        <translation>1,5</translation>
+    </message>
 </context>
 <context>
     <name>scene.bubble</name>
@@ -6412,9 +6417,9 @@
         <translation>Was-wäre-wenn-Karte</translation>
     </message>
     <message>
-        <source>Ctrl+1 to 7 pages · Ctrl+L this list · Tab on · Ctrl+P print or save · Esc stop</source>
+        <source>Ctrl+1 to 7 pages · Ctrl+L this list · Tab on · Ctrl+P print · Esc stop</source>
         <comment>bench.keys</comment>
-        <translation>Strg+1 bis 7 Seiten · Strg+L diese Liste · Tab weiter · Strg+P drucken oder sichern · Esc anhalten</translation>
+        <translation>Strg+1 bis 7 Seiten · Strg+L diese Liste · Tab weiter · Strg+P drucken · Esc anhalten</translation>
     </message>
     <message>
         <source>What is put in</source>
@@ -6697,11 +6702,6 @@
         <translation>Pfeiltasten wählen einen Punkt; die Zeile darunter nennt seine Werte.</translation>
     </message>
     <message>
-        <source>A map is one run a point, with no spread; a border is no finer than its points.</source>
-        <comment>bench.map.limit</comment>
-        <translation>Eine Karte ist ein Lauf je Punkt, ohne Streuung; eine Grenze ist nicht feiner als ihre Punkte.</translation>
-    </message>
-    <message>
         <source>Save table …</source>
         <comment>bench.csv</comment>
         <translation>Tabelle sichern …</translation>
@@ -6892,9 +6892,9 @@
         <translation>Gruppen, die es erreicht haben: {count} von {groups}</translation>
     </message>
     <message>
-        <source>Largest retardation seen</source>
+        <source>Largest retardation in the middle</source>
         <comment>outreach.peak</comment>
-        <translation>Größter gesehener Gangunterschied</translation>
+        <translation>Größter Gangunterschied in der Mitte</translation>
     </message>
     <message>
         <source>{ask}  ·  {tries}</source>
@@ -6967,6 +6967,11 @@
         <translation>Nur Hände werden gezählt: keine Namen, und niemand ist an diesen Zahlen zu erkennen.</translation>
     </message>
     <message>
+        <source>Gained {percent} % of what could be gained</source>
+        <comment>votes.gain</comment>
+        <translation>{percent} % des möglichen Zuwachses erreicht</translation>
+    </message>
+    <message>
         <source>Save as a table …</source>
         <comment>votes.save</comment>
         <translation>Als Tabelle sichern …</translation>
@@ -7000,6 +7005,11 @@
         <source>Number of the worksheet</source>
         <comment>handout.seed</comment>
         <translation>Nummer des Arbeitsblatts</translation>
+    </message>
+    <message>
+        <source>Another number</source>
+        <comment>handout.other</comment>
+        <translation>Andere Nummer</translation>
     </message>
     <message>
         <source>Paper size</source>
@@ -7045,6 +7055,2803 @@
         <source>warm lamp</source>
         <comment>hazard.warm-lamp</comment>
         <translation>warme Lampe</translation>
+    </message>
+</context>
+<context>
+    <name>short</name>
+    <message>
+        <source>Bubble</source>
+        <comment>bubble</comment>
+        <translation>Glaskolben</translation>
+    </message>
+    <message>
+        <source>Cooling</source>
+        <comment>cooling</comment>
+        <translation>Abkühlen</translation>
+    </message>
+    <message>
+        <source>Dish</source>
+        <comment>dish</comment>
+        <translation>Schale</translation>
+    </message>
+    <message>
+        <source>Light table</source>
+        <comment>light-table</comment>
+        <translation>Leuchttisch</translation>
+    </message>
+    <message>
+        <source>Pour</source>
+        <comment>pour</comment>
+        <translation>Becher</translation>
+    </message>
+    <message>
+        <source>Push pull</source>
+        <comment>push-pull</comment>
+        <translation>Druck und Zug</translation>
+    </message>
+    <message>
+        <source>Ring</source>
+        <comment>ring</comment>
+        <translation>Flasche</translation>
+    </message>
+    <message>
+        <source>Touch</source>
+        <comment>touch</comment>
+        <translation>Berührung</translation>
+    </message>
+    <message>
+        <source>Toughen</source>
+        <comment>toughen</comment>
+        <translation>Vorspannen</translation>
+    </message>
+</context>
+<context>
+    <name>view</name>
+    <message>
+        <source>Daylight</source>
+        <comment>choice.lamp.daylight</comment>
+        <translation>Tageslicht</translation>
+    </message>
+    <message>
+        <source>Incandescent</source>
+        <comment>choice.lamp.incandescent</comment>
+        <translation>Glühlampe</translation>
+    </message>
+    <message>
+        <source>White led</source>
+        <comment>choice.lamp.white-led</comment>
+        <translation>Weiße LED</translation>
+    </message>
+    <message>
+        <source>Sodium</source>
+        <comment>choice.lamp.sodium</comment>
+        <translation>Natrium</translation>
+    </message>
+    <message>
+        <source>Green</source>
+        <comment>choice.lamp.green</comment>
+        <translation>Grün</translation>
+    </message>
+    <message>
+        <source>Temperature</source>
+        <comment>choice.section.temperature</comment>
+        <translation>Temperatur</translation>
+    </message>
+    <message>
+        <source>Stress</source>
+        <comment>choice.section.stress</comment>
+        <translation>Spannung</translation>
+    </message>
+</context>
+<context>
+    <name>venue</name>
+    <message>
+        <source>Audience's distance</source>
+        <comment>audience_distance_m</comment>
+        <translation>Abstand des Publikums</translation>
+    </message>
+    <message>
+        <source>From flame and breakage to the nearest seat, m, as your assessment says.</source>
+        <comment>audience_distance_m.ask</comment>
+        <translation>Von Flamme und Bruch bis zum nächsten Platz, m, wie in Ihrer Beurteilung.</translation>
+    </message>
+    <message>
+        <source>Eyewear, presenter</source>
+        <comment>eyewear_presenter</comment>
+        <translation>Augenschutz, Vorführende</translation>
+    </message>
+    <message>
+        <source>What the presenter wears, and when.</source>
+        <comment>eyewear_presenter.ask</comment>
+        <translation>Was die vorführende Person trägt und wann.</translation>
+    </message>
+    <message>
+        <source>Eyewear, helpers</source>
+        <comment>eyewear_helpers</comment>
+        <translation>Augenschutz, Helfende</translation>
+    </message>
+    <message>
+        <source>What a helper wears who comes up, and when.</source>
+        <comment>eyewear_helpers.ask</comment>
+        <translation>Was Helfende tragen, die nach vorn kommen, und wann.</translation>
+    </message>
+    <message>
+        <source>Eyewear, audience</source>
+        <comment>eyewear_audience</comment>
+        <translation>Augenschutz, Publikum</translation>
+    </message>
+    <message>
+        <source>What the audience wears, or why nothing.</source>
+        <comment>eyewear_audience.ask</comment>
+        <translation>Was das Publikum trägt, oder warum nichts.</translation>
+    </message>
+    <message>
+        <source>Approves the show</source>
+        <comment>approver</comment>
+        <translation>Genehmigt die Vorführung</translation>
+    </message>
+    <message>
+        <source>The role that approves flame and breakage; no name.</source>
+        <comment>approver.ask</comment>
+        <translation>Die Funktion, die Flamme und Bruch genehmigt; kein Name.</translation>
+    </message>
+    <message>
+        <source>Extinguisher</source>
+        <comment>extinguisher_place</comment>
+        <translation>Feuerlöscher</translation>
+    </message>
+    <message>
+        <source>Where it hangs, and of which kind.</source>
+        <comment>extinguisher_place.ask</comment>
+        <translation>Wo er hängt und welche Art.</translation>
+    </message>
+    <message>
+        <source>Burner's shut-off</source>
+        <comment>burner_shut_off_place</comment>
+        <translation>Absperrung des Brenners</translation>
+    </message>
+    <message>
+        <source>Where the fuel is shut off.</source>
+        <comment>burner_shut_off_place.ask</comment>
+        <translation>Wo der Brennstoff abgesperrt wird.</translation>
+    </message>
+    <message>
+        <source>Exits</source>
+        <comment>exits</comment>
+        <translation>Ausgänge</translation>
+    </message>
+    <message>
+        <source>Each way out, as it is announced.</source>
+        <comment>exits.ask</comment>
+        <translation>Jeder Weg hinaus, wie er angesagt wird.</translation>
+    </message>
+    <message>
+        <source>Assembly point</source>
+        <comment>assembly_point</comment>
+        <translation>Sammelplatz</translation>
+    </message>
+    <message>
+        <source>Where everybody meets outside.</source>
+        <comment>assembly_point.ask</comment>
+        <translation>Wo sich draußen alle treffen.</translation>
+    </message>
+    <message>
+        <source>Emergency number</source>
+        <comment>emergency_number</comment>
+        <translation>Notrufnummer</translation>
+    </message>
+    <message>
+        <source>What to dial from this room.</source>
+        <comment>emergency_number.ask</comment>
+        <translation>Was aus diesem Raum zu wählen ist.</translation>
+    </message>
+    <message>
+        <source>First aid</source>
+        <comment>first_aid</comment>
+        <translation>Erste Hilfe</translation>
+    </message>
+    <message>
+        <source>Where the box is, and the role that helps.</source>
+        <comment>first_aid.ask</comment>
+        <translation>Wo der Kasten ist und welche Funktion hilft.</translation>
+    </message>
+    <message>
+        <source>Sound and flash warning</source>
+        <comment>warning</comment>
+        <translation>Warnung vor Knall und Blitz</translation>
+    </message>
+    <message>
+        <source>What is said of bangs, light and flashes before.</source>
+        <comment>warning.ask</comment>
+        <translation>Was vorher über Knall, Licht und Blitze gesagt wird.</translation>
+    </message>
+    <message>
+        <source>Hall's depth</source>
+        <comment>hall_depth_m</comment>
+        <translation>Tiefe des Saals</translation>
+    </message>
+    <message>
+        <source>Screen to the last row, m.</source>
+        <comment>hall_depth_m.ask</comment>
+        <translation>Leinwand bis letzte Reihe, m.</translation>
+    </message>
+    <message>
+        <source>Picture's height</source>
+        <comment>picture_height_m</comment>
+        <translation>Höhe des Bildes</translation>
+    </message>
+    <message>
+        <source>Of the projected picture, m.</source>
+        <comment>picture_height_m.ask</comment>
+        <translation>Des projizierten Bildes, m.</translation>
+    </message>
+    <message>
+        <source>Picture's width</source>
+        <comment>picture_width_m</comment>
+        <translation>Breite des Bildes</translation>
+    </message>
+    <message>
+        <source>Of the projected picture, m.</source>
+        <comment>picture_width_m.ask</comment>
+        <translation>Des projizierten Bildes, m.</translation>
+    </message>
+</context>
+<context>
+    <name>review</name>
+    <message>
+        <source>Missing: ask who approves the show</source>
+        <comment>missing</comment>
+        <translation>Fehlt: fragen Sie, wer die Vorführung genehmigt</translation>
+    </message>
+    <message>
+        <source>Reviewed by {role} on {day}</source>
+        <comment>reviewed</comment>
+        <translation>Geprüft von {role} am {day}</translation>
+    </message>
+    <message>
+        <source>Review out of date: by {role} on {day}</source>
+        <comment>late</comment>
+        <translation>Prüfung abgelaufen: von {role} am {day}</translation>
+    </message>
+    <message>
+        <source>Not reviewed: the review by {role} on {day} lies ahead</source>
+        <comment>ahead</comment>
+        <translation>Nicht geprüft: die Prüfung von {role} am {day} liegt in der Zukunft</translation>
+    </message>
+    <message>
+        <source>Not reviewed: how long the review by {role} on {day} holds is not said</source>
+        <comment>days</comment>
+        <translation>Nicht geprüft: wie lange die Prüfung von {role} vom {day} gilt, ist nicht gesagt</translation>
+    </message>
+    <message>
+        <source>Not reviewed yet</source>
+        <comment>never</comment>
+        <translation>Noch nicht geprüft</translation>
+    </message>
+</context>
+<context>
+    <name>checklist</name>
+    <message>
+        <source>Follow your venue's approved assessment; if this differs, theirs wins.</source>
+        <comment>follow</comment>
+        <translation>Es gilt die genehmigte Beurteilung Ihres Hauses; weicht diese ab, hat sie Vorrang.</translation>
+    </message>
+    <message>
+        <source>presenter: eyewear for {hazard}</source>
+        <comment>presenter</comment>
+        <translation>Vorführende: Augenschutz bei {hazard}</translation>
+    </message>
+    <message>
+        <source>helper: {eyewear}</source>
+        <comment>helper</comment>
+        <translation>Helfende: {eyewear}</translation>
+    </message>
+    <message>
+        <source>Flame out, fuel shut off.</source>
+        <comment>flame</comment>
+        <translation>Flamme aus, Brennstoff abgesperrt.</translation>
+    </message>
+    <message>
+        <source>Hot pieces stay on the mat, marked hot, until they have been checked cold.</source>
+        <comment>hot</comment>
+        <translation>Heiße Stücke bleiben auf der Matte, als heiß gekennzeichnet, bis sie geprüft kalt sind.</translation>
+    </message>
+    <message>
+        <source>Hot water emptied, floor dry.</source>
+        <comment>water</comment>
+        <translation>Heißes Wasser ausgegossen, Boden trocken.</translation>
+    </message>
+    <message>
+        <source>Shards brushed up into the labelled container; table and floor looked over.</source>
+        <comment>shards</comment>
+        <translation>Scherben in den beschrifteten Behälter gekehrt; Tisch und Boden abgesucht.</translation>
+    </message>
+    <message>
+        <source>Pieces counted in; what broke is written down; new ones counted out.</source>
+        <comment>pieces</comment>
+        <translation>Stücke zurückgezählt; Bruch aufgeschrieben; neue ausgezählt.</translation>
+    </message>
+    <message>
+        <source>Props back in their places.</source>
+        <comment>props</comment>
+        <translation>Requisiten wieder an ihrem Platz.</translation>
+    </message>
+    <message>
+        <source>Eyewear wiped and back on its hooks.</source>
+        <comment>eyewear</comment>
+        <translation>Augenschutz abgewischt und wieder am Haken.</translation>
+    </message>
+    <message>
+        <source>Counts of hands cleared.</source>
+        <comment>hands</comment>
+        <translation>Handzählungen gelöscht.</translation>
+    </message>
+    <message>
+        <source>The sheet is back at its first step.</source>
+        <comment>first</comment>
+        <translation>Der Ablauf steht wieder auf dem ersten Schritt.</translation>
+    </message>
+    <message>
+        <source>Attendance, near misses and odd questions are written down.</source>
+        <comment>journal</comment>
+        <translation>Besucherzahl, Beinahe-Unfälle und ungewöhnliche Fragen sind aufgeschrieben.</translation>
+    </message>
+    <message>
+        <source>flame</source>
+        <comment>hazard.flame</comment>
+        <translation>Flamme</translation>
+    </message>
+    <message>
+        <source>hot-glass</source>
+        <comment>hazard.hot-glass</comment>
+        <translation>heißem Glas</translation>
+    </message>
+    <message>
+        <source>breakage</source>
+        <comment>hazard.breakage</comment>
+        <translation>Bruch</translation>
+    </message>
+    <message>
+        <source>hot-water</source>
+        <comment>hazard.hot-water</comment>
+        <translation>heißem Wasser</translation>
+    </message>
+    <message>
+        <source>stored-energy</source>
+        <comment>hazard.stored-energy</comment>
+        <translation>gespeicherter Energie</translation>
+    </message>
+</context>
+<context>
+    <name>hot</name>
+    <message>
+        <source>Tongs and the insulated mat; hot glass looks cold.</source>
+        <comment>handle</comment>
+        <translation>Zange und isolierte Matte; heißes Glas sieht kalt aus.</translation>
+    </message>
+    <message>
+        <source>{name}: hot. {handle}</source>
+        <comment>always</comment>
+        <translation>{name}: heiß. {handle}</translation>
+    </message>
+    <message>
+        <source>{name}: hot until at least {until}. {handle}</source>
+        <comment>hot</comment>
+        <translation>{name}: heiß mindestens bis {until}. {handle}</translation>
+    </message>
+    <message>
+        <source>{name}: was hot until at least {until} and may be still. {handle}</source>
+        <comment>was</comment>
+        <translation>{name}: war heiß mindestens bis {until} und ist es vielleicht noch. {handle}</translation>
+    </message>
+</context>
+<context>
+    <name>pieces</name>
+    <message>
+        <source>{batch}: {out} out, {back} back, {broken} broken: the count balances</source>
+        <comment>even</comment>
+        <translation>{batch}: {out} hinaus, {back} zurück, {broken} zerbrochen: Die Zählung geht auf</translation>
+    </message>
+    <message>
+        <source>{batch}: {out} out, {back} back, {broken} broken: {apart} not found yet, look for them before anybody comes in</source>
+        <comment>short</comment>
+        <translation>{batch}: {out} hinaus, {back} zurück, {broken} zerbrochen: {apart} noch nicht gefunden, suchen, bevor jemand hereinkommt</translation>
+    </message>
+    <message>
+        <source>{batch}: {out} out, {back} back, {broken} broken: {apart} more than went out, count again</source>
+        <comment>over</comment>
+        <translation>{batch}: {out} hinaus, {back} zurück, {broken} zerbrochen: {apart} mehr als hinausgingen, neu zählen</translation>
+    </message>
+</context>
+<context>
+    <name>bench</name>
+    <message>
+        <source>This prepares a demonstration. It never clears a piece of glass for use, and no number here says that a real piece is safe.</source>
+        <comment>caution_show</comment>
+        <translation>Dies bereitet eine Vorführung vor. Es gibt nie ein Stück Glas zur Verwendung frei, und keine Zahl hier besagt, dass ein wirkliches Stück sicher ist.</translation>
+    </message>
+    <message>
+        <source>It does not replace your venue's assessment: where the two differ, theirs wins.</source>
+        <comment>caution_venue</comment>
+        <translation>Es ersetzt nicht die Beurteilung Ihres Hauses: Wo beide abweichen, gilt diese.</translation>
+    </message>
+    <message>
+        <source>A range holds nine of ten cases within the tolerances that are stated; what nobody stated is not in it.</source>
+        <comment>limit_range</comment>
+        <translation>Ein Bereich enthält neun von zehn Fällen innerhalb der angegebenen Toleranzen; was niemand angegeben hat, ist nicht darin.</translation>
+    </message>
+    <message>
+        <source>The glass is taken as the file '{glass}' has it; another maker's may differ by some percent in every value.</source>
+        <comment>limit_glass</comment>
+        <translation>Das Glas ist so angenommen, wie es in der Datei „{glass}“ steht; das eines anderen Herstellers kann in jedem Wert um einige Prozent abweichen.</translation>
+    </message>
+    <message>
+        <source>This is a first estimate; the runs that make the ranges sharp are still to come.</source>
+        <comment>first</comment>
+        <translation>Dies ist eine erste Schätzung; die Läufe, die die Bereiche scharf machen, folgen noch.</translation>
+    </message>
+    <message>
+        <source>share</source>
+        <comment>share</comment>
+        <translation>Anteil</translation>
+    </message>
+    <message>
+        <source>probability</source>
+        <comment>probability</comment>
+        <translation>Wahrscheinlichkeit</translation>
+    </message>
+    <message>
+        <source>Worked out, with no chances drawn.</source>
+        <comment>drawn_none</comment>
+        <translation>Berechnet, ohne Zufallsziehung.</translation>
+    </message>
+    <message>
+        <source>{runs} of {most} runs, seed {seed}.</source>
+        <comment>drawn</comment>
+        <translation>{runs} von {most} Läufen, Startzahl {seed}.</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <comment>nothing</comment>
+        <translation>keine</translation>
+    </message>
+    <message>
+        <source>under {percent}</source>
+        <comment>under</comment>
+        <translation>unter {percent}</translation>
+    </message>
+    <message>
+        <source>over {percent}</source>
+        <comment>over</comment>
+        <translation>über {percent}</translation>
+    </message>
+    <message>
+        <source>What makes it spread</source>
+        <comment>matters</comment>
+        <translation>Woher die Streuung kommt</translation>
+    </message>
+    <message>
+        <source>tolerance</source>
+        <comment>of</comment>
+        <translation>Toleranz</translation>
+    </message>
+    <message>
+        <source>wall</source>
+        <comment>by_wall</comment>
+        <translation>Wand</translation>
+    </message>
+    <message>
+        <source>flame</source>
+        <comment>by_flame</comment>
+        <translation>Flamme</translation>
+    </message>
+    <message>
+        <source>where the drop lands</source>
+        <comment>by_aim</comment>
+        <translation>wo der Tropfen auftrifft</translation>
+    </message>
+    <message>
+        <source>thickness</source>
+        <comment>by_thick</comment>
+        <translation>Dicke</translation>
+    </message>
+    <message>
+        <source>the oven's thermometer</source>
+        <comment>by_error</comment>
+        <translation>Thermometer des Ofens</translation>
+    </message>
+    <message>
+        <source>air and draught</source>
+        <comment>by_air</comment>
+        <translation>Luft und Zugluft</translation>
+    </message>
+    <message>
+        <source>start of the jets</source>
+        <comment>by_start</comment>
+        <translation>Start der Düsen</translation>
+    </message>
+    <message>
+        <source>jets</source>
+        <comment>by_jets</comment>
+        <translation>Düsen</translation>
+    </message>
+    <message>
+        <source>reading</source>
+        <comment>by_reading</comment>
+        <translation>Messwert</translation>
+    </message>
+    <message>
+        <source>from the middle to the surface</source>
+        <comment>by_ratio</comment>
+        <translation>von der Mitte zur Oberfläche</translation>
+    </message>
+    <message>
+        <source>foot</source>
+        <comment>by_base</comment>
+        <translation>Boden</translation>
+    </message>
+    <message>
+        <source>together, or not in proportion</source>
+        <comment>by_rest</comment>
+        <translation>zusammen oder nicht proportional</translation>
+    </message>
+    <message>
+        <source>What makes most of the spread is the wall: measure it.</source>
+        <comment>most_wall</comment>
+        <translation>Der größte Teil der Streuung kommt von der Wand: messen Sie sie.</translation>
+    </message>
+    <message>
+        <source>What makes most of the spread is the flame: set it by a gauge, not by eye.</source>
+        <comment>most_flame</comment>
+        <translation>Der größte Teil der Streuung kommt von der Flamme: nach Messgerät einstellen, nicht nach Augenmaß.</translation>
+    </message>
+    <message>
+        <source>What makes most of the spread is where the drop lands: use a guide.</source>
+        <comment>most_aim</comment>
+        <translation>Die Streuung kommt vor allem daher, wo der Tropfen auftrifft: mit Führung arbeiten.</translation>
+    </message>
+    <message>
+        <source>What makes most of the spread is the thickness: measure it.</source>
+        <comment>most_thick</comment>
+        <translation>Der größte Teil der Streuung kommt von der Dicke: messen Sie sie.</translation>
+    </message>
+    <message>
+        <source>What makes most of the spread is the oven's thermometer: have it checked.</source>
+        <comment>most_error</comment>
+        <translation>Der größte Teil der Streuung kommt vom Thermometer des Ofens: lassen Sie es prüfen.</translation>
+    </message>
+    <message>
+        <source>What makes most of the spread is air and draught: keep them alike.</source>
+        <comment>most_air</comment>
+        <translation>Der größte Teil der Streuung kommt von Luft und Zugluft: halten Sie beide gleich.</translation>
+    </message>
+    <message>
+        <source>What makes most of the spread is the heat at the start of the jets.</source>
+        <comment>most_start</comment>
+        <translation>Der größte Teil der Streuung kommt von der Temperatur beim Start der Düsen.</translation>
+    </message>
+    <message>
+        <source>What makes most of the spread is the jets: match them to a real plate first.</source>
+        <comment>most_jets</comment>
+        <translation>Der größte Teil der Streuung kommt von den Düsen: gleichen Sie sie erst an einer echten Platte ab.</translation>
+    </message>
+    <message>
+        <source>What makes most of the spread is the reading: read it again.</source>
+        <comment>most_reading</comment>
+        <translation>Der größte Teil der Streuung kommt vom Messwert: messen Sie noch einmal.</translation>
+    </message>
+    <message>
+        <source>What makes most of the spread is the step from the middle to the surface: read the skin as well.</source>
+        <comment>most_ratio</comment>
+        <translation>Der größte Teil der Streuung kommt vom Schluss von der Mitte auf die Oberfläche: messen Sie auch die Oberfläche.</translation>
+    </message>
+    <message>
+        <source>What makes most of the spread is the foot: sort the flasks by it.</source>
+        <comment>most_base</comment>
+        <translation>Der größte Teil der Streuung kommt vom Boden: sortieren Sie die Kolben danach.</translation>
+    </message>
+    <message>
+        <source>A map is one run a point, with no spread; a border is no finer than its points.</source>
+        <comment>limit_map</comment>
+        <translation>Eine Karte ist ein Lauf je Punkt, ohne Streuung; eine Grenze ist nicht feiner als ihre Punkte.</translation>
+    </message>
+</context>
+<context>
+    <name>bench.flame</name>
+    <message>
+        <source>How long must my bottle stay in the flame, so that it cracks when the drop lands?</source>
+        <comment>help</comment>
+        <translation>Wie lange muss meine Flasche in der Flamme bleiben, damit sie reißt, wenn der Tropfen auftrifft?</translation>
+    </message>
+    <message>
+        <source>Glass</source>
+        <comment>setting.glass</comment>
+        <translation>Glas</translation>
+    </message>
+    <message>
+        <source>What the bottle is made of.</source>
+        <comment>setting.glass.help</comment>
+        <translation>Woraus die Flasche besteht.</translation>
+    </message>
+    <message>
+        <source>Borosilicate</source>
+        <comment>choice.glass.borosilicate</comment>
+        <translation>Borosilikat</translation>
+    </message>
+    <message>
+        <source>Fused silica</source>
+        <comment>choice.glass.fused-silica</comment>
+        <translation>Kieselglas</translation>
+    </message>
+    <message>
+        <source>Lead crystal</source>
+        <comment>choice.glass.lead-crystal</comment>
+        <translation>Bleikristall</translation>
+    </message>
+    <message>
+        <source>Soda lime</source>
+        <comment>choice.glass.soda-lime</comment>
+        <translation>Kalknatron</translation>
+    </message>
+    <message>
+        <source>Diameter</source>
+        <comment>setting.outer_diameter_mm</comment>
+        <translation>Durchmesser</translation>
+    </message>
+    <message>
+        <source>Outer diameter of the bottle's body.</source>
+        <comment>setting.outer_diameter_mm.help</comment>
+        <translation>Außendurchmesser des Flaschenkörpers.</translation>
+    </message>
+    <message>
+        <source>Wall</source>
+        <comment>setting.wall_mm</comment>
+        <translation>Wand</translation>
+    </message>
+    <message>
+        <source>Thickness of the wall.</source>
+        <comment>setting.wall_mm.help</comment>
+        <translation>Dicke der Wand.</translation>
+    </message>
+    <message>
+        <source>Flame width</source>
+        <comment>setting.ring_width_mm</comment>
+        <translation>Flammenbreite</translation>
+    </message>
+    <message>
+        <source>Width of the flame at half its heat.</source>
+        <comment>setting.ring_width_mm.help</comment>
+        <translation>Breite der Flamme bei halber Wärme.</translation>
+    </message>
+    <message>
+        <source>Flame</source>
+        <comment>setting.flame_kW_m2</comment>
+        <translation>Flamme</translation>
+    </message>
+    <message>
+        <source>Heat into the ring, averaged over the turn.</source>
+        <comment>setting.flame_kW_m2.help</comment>
+        <translation>Wärme in den Ring, über die Drehung gemittelt.</translation>
+    </message>
+    <message>
+        <source>Score</source>
+        <comment>setting.score_depth_um</comment>
+        <translation>Anriss</translation>
+    </message>
+    <message>
+        <source>Depth of the scored line; 0: none.</source>
+        <comment>setting.score_depth_um.help</comment>
+        <translation>Tiefe der geritzten Linie; 0: keine.</translation>
+    </message>
+    <message>
+        <source>Drop after</source>
+        <comment>setting.delay_s</comment>
+        <translation>Tropfen nach</translation>
+    </message>
+    <message>
+        <source>From the flame's end to the drop.</source>
+        <comment>setting.delay_s.help</comment>
+        <translation>Vom Ende der Flamme bis zum Tropfen.</translation>
+    </message>
+    <message>
+        <source>Longest</source>
+        <comment>setting.longest_s</comment>
+        <translation>Längste Zeit</translation>
+    </message>
+    <message>
+        <source>Longest heating to look at.</source>
+        <comment>setting.longest_s.help</comment>
+        <translation>Längstes Erhitzen, das betrachtet wird.</translation>
+    </message>
+    <message>
+        <source>Wanted</source>
+        <comment>setting.want_pct</comment>
+        <translation>Gewünscht</translation>
+    </message>
+    <message>
+        <source>Odds of success that are asked for.</source>
+        <comment>setting.want_pct.help</comment>
+        <translation>Erfolgswahrscheinlichkeit, die verlangt wird.</translation>
+    </message>
+    <message>
+        <source>Wall within</source>
+        <comment>setting.wall_tol_pct</comment>
+        <translation>Wand auf</translation>
+    </message>
+    <message>
+        <source>From bottle to bottle, to both sides.</source>
+        <comment>setting.wall_tol_pct.help</comment>
+        <translation>Von Flasche zu Flasche, nach beiden Seiten.</translation>
+    </message>
+    <message>
+        <source>Flame within</source>
+        <comment>setting.flame_tol_pct</comment>
+        <translation>Flamme auf</translation>
+    </message>
+    <message>
+        <source>From time to time, to both sides.</source>
+        <comment>setting.flame_tol_pct.help</comment>
+        <translation>Von Mal zu Mal, nach beiden Seiten.</translation>
+    </message>
+    <message>
+        <source>Drop within</source>
+        <comment>setting.aim_mm</comment>
+        <translation>Tropfen auf</translation>
+    </message>
+    <message>
+        <source>How far the drop may miss the ring's middle.</source>
+        <comment>setting.aim_mm.help</comment>
+        <translation>Wie weit der Tropfen die Ringmitte verfehlen darf.</translation>
+    </message>
+    <message>
+        <source>Runs</source>
+        <comment>setting.runs</comment>
+        <translation>Läufe</translation>
+    </message>
+    <message>
+        <source>More take longer and say it more finely.</source>
+        <comment>setting.runs.help</comment>
+        <translation>Mehr dauern länger und sagen es feiner.</translation>
+    </message>
+    <message>
+        <source>16</source>
+        <comment>choice.runs.16</comment>
+        <translation>16</translation>
+    </message>
+    <message>
+        <source>32</source>
+        <comment>choice.runs.32</comment>
+        <translation>32</translation>
+    </message>
+    <message>
+        <source>64</source>
+        <comment>choice.runs.64</comment>
+        <translation>64</translation>
+    </message>
+    <message>
+        <source>128</source>
+        <comment>choice.runs.128</comment>
+        <translation>128</translation>
+    </message>
+    <message>
+        <source>256</source>
+        <comment>choice.runs.256</comment>
+        <translation>256</translation>
+    </message>
+    <message>
+        <source>Seed</source>
+        <comment>setting.seed</comment>
+        <translation>Startzahl</translation>
+    </message>
+    <message>
+        <source>The same seed draws the same chances again.</source>
+        <comment>setting.seed.help</comment>
+        <translation>Dieselbe Startzahl zieht dieselben Zufälle noch einmal.</translation>
+    </message>
+    <message>
+        <source>Window opens</source>
+        <comment>opens</comment>
+        <translation>Zeitfenster öffnet</translation>
+    </message>
+    <message>
+        <source>Window closes</source>
+        <comment>closes</comment>
+        <translation>Zeitfenster schließt</translation>
+    </message>
+    <message>
+        <source>Best time in the flame</source>
+        <comment>best_s</comment>
+        <translation>Beste Zeit in der Flamme</translation>
+    </message>
+    <message>
+        <source>Cracks when the drop lands</source>
+        <comment>best_odds</comment>
+        <translation>Reißt, wenn der Tropfen auftrifft</translation>
+    </message>
+    <message>
+        <source>Cracks by itself or sags</source>
+        <comment>best_alone</comment>
+        <translation>Reißt von selbst oder sackt ein</translation>
+    </message>
+    <message>
+        <source>Does not crack</source>
+        <comment>best_none</comment>
+        <translation>Reißt nicht</translation>
+    </message>
+    <message>
+        <source>Leave the bottle in the flame for {opens:.0f} to {closes:.0f} s: then the crack comes when the drop lands in {want:.0f} of 100 tries or more.</source>
+        <comment>window</comment>
+        <translation>Lassen Sie die Flasche {opens:.0f} bis {closes:.0f} s in der Flamme: Dann kommt der Riss beim Auftreffen des Tropfens in mindestens {want:.0f} von 100 Versuchen.</translation>
+    </message>
+    <message>
+        <source>Between {opens:.0f} and {closes:.0f} s that holds for nineteen of twenty bottles, however they fall within the tolerances.</source>
+        <comment>surest</comment>
+        <translation>Zwischen {opens:.0f} und {closes:.0f} s gilt das für neunzehn von zwanzig Flaschen, wie immer sie in den Toleranzen liegen.</translation>
+    </message>
+    <message>
+        <source>No single time suits all bottles within the tolerances: measure walls and flame better, or try one first.</source>
+        <comment>no_surest</comment>
+        <translation>Keine einzelne Zeit passt für alle Flaschen in den Toleranzen: Wände und Flamme genauer messen oder erst eine ausprobieren.</translation>
+    </message>
+    <message>
+        <source>No time in the flame gives {want:.0f} %: at best {odds:.0f} %, after {best:.0f} s. A deeper score, another flame or a quicker drop may help.</source>
+        <comment>no_window</comment>
+        <translation>Keine Zeit in der Flamme ergibt {want:.0f} %: bestenfalls {odds:.0f} %, nach {best:.0f} s. Ein tieferer Anriss, eine andere Flamme oder ein schnellerer Tropfen können helfen.</translation>
+    </message>
+    <message>
+        <source>It would stay good for longer than the {longest:.0f} s that were looked at.</source>
+        <comment>open_end</comment>
+        <translation>Es bliebe länger gut als die {longest:.0f} s, die betrachtet wurden.</translation>
+    </message>
+    <message>
+        <source>Shorter, and the drop finds the ring too cool: nothing happens. Longer, and heat alone cracks it, before the drop.</source>
+        <comment>wait_cold</comment>
+        <translation>Kürzer, und der Tropfen trifft den Ring zu kühl: nichts geschieht. Länger, und die Hitze allein lässt sie vor dem Tropfen reißen.</translation>
+    </message>
+    <message>
+        <source>What happens, by time in the flame</source>
+        <comment>fates</comment>
+        <translation>Was geschieht, nach Zeit in der Flamme</translation>
+    </message>
+    <message>
+        <source>time in the flame</source>
+        <comment>seconds</comment>
+        <translation>Zeit in der Flamme</translation>
+    </message>
+    <message>
+        <source>odds</source>
+        <comment>odds</comment>
+        <translation>Wahrscheinlichkeit</translation>
+    </message>
+    <message>
+        <source>cracks at the drop</source>
+        <comment>drop</comment>
+        <translation>reißt beim Tropfen</translation>
+    </message>
+    <message>
+        <source>by itself, or sags</source>
+        <comment>alone</comment>
+        <translation>von selbst, oder sackt ein</translation>
+    </message>
+    <message>
+        <source>does not crack</source>
+        <comment>none</comment>
+        <translation>reißt nicht</translation>
+    </message>
+    <message>
+        <source>wanted</source>
+        <comment>want</comment>
+        <translation>gewünscht</translation>
+    </message>
+    <message>
+        <source>The flame is a ring that burns evenly around a turning bottle, and the drop a full ring of water. A bottle that does not turn is another case.</source>
+        <comment>limit_ring</comment>
+        <translation>Die Flamme ist ein Ring, der gleichmäßig um eine drehende Flasche brennt, der Tropfen ein voller Ring aus Wasser. Eine Flasche, die sich nicht dreht, ist ein anderer Fall.</translation>
+    </message>
+    <message>
+        <source>Each bottle is heated once; what the drop does is run at a few heating times and interpolated between them.</source>
+        <comment>limit_followed</comment>
+        <translation>Jede Flasche wird einmal erhitzt; was der Tropfen bewirkt, wird für einige Heizzeiten gerechnet und dazwischen interpoliert.</translation>
+    </message>
+    <message>
+        <source>The score's depth scatters by a factor of 1.3 about what is stated (hand scoring, assumed), and old scratches elsewhere are those of ordinary handled ware.</source>
+        <comment>limit_score</comment>
+        <translation>Die Tiefe des Anrisses streut um den Faktor 1,3 um die Angabe (Anritzen von Hand, angenommen); alte Kratzer sonst sind die gewöhnlich benutzter Ware.</translation>
+    </message>
+    <message>
+        <source>Sagging is taken to begin where the ring's outside reaches the softening point.</source>
+        <comment>limit_sag</comment>
+        <translation>Das Einsacken beginnt, wo der Ring außen den Erweichungspunkt erreicht (Annahme).</translation>
+    </message>
+</context>
+<context>
+    <name>bench.oven</name>
+    <message>
+        <source>Which oven programme is the shortest for my piece, and what does an opened door do?</source>
+        <comment>help</comment>
+        <translation>Welches Ofenprogramm ist für mein Stück das kürzeste, und was bewirkt eine geöffnete Tür?</translation>
+    </message>
+    <message>
+        <source>Glass</source>
+        <comment>setting.glass</comment>
+        <translation>Glas</translation>
+    </message>
+    <message>
+        <source>What it is made of.</source>
+        <comment>setting.glass.help</comment>
+        <translation>Woraus es besteht.</translation>
+    </message>
+    <message>
+        <source>Borosilicate</source>
+        <comment>choice.glass.borosilicate</comment>
+        <translation>Borosilikat</translation>
+    </message>
+    <message>
+        <source>Fused silica</source>
+        <comment>choice.glass.fused-silica</comment>
+        <translation>Kieselglas</translation>
+    </message>
+    <message>
+        <source>Lead crystal</source>
+        <comment>choice.glass.lead-crystal</comment>
+        <translation>Bleikristall</translation>
+    </message>
+    <message>
+        <source>Soda lime</source>
+        <comment>choice.glass.soda-lime</comment>
+        <translation>Kalknatron</translation>
+    </message>
+    <message>
+        <source>Thickest</source>
+        <comment>setting.thickness_mm</comment>
+        <translation>Dickste Stelle</translation>
+    </message>
+    <message>
+        <source>The thickest section of the piece.</source>
+        <comment>setting.thickness_mm.help</comment>
+        <translation>Der dickste Querschnitt des Stücks.</translation>
+    </message>
+    <message>
+        <source>Heat leaves by</source>
+        <comment>setting.faces</comment>
+        <translation>Wärme geht ab über</translation>
+    </message>
+    <message>
+        <source>Both faces, or one alone: a hollow piece, or one that stands on its shelf.</source>
+        <comment>setting.faces.help</comment>
+        <translation>Beide Flächen oder nur eine: ein hohles Stück, oder eines, das auf seiner Platte steht.</translation>
+    </message>
+    <message>
+        <source>Both</source>
+        <comment>choice.faces.both</comment>
+        <translation>Beide</translation>
+    </message>
+    <message>
+        <source>One</source>
+        <comment>choice.faces.one</comment>
+        <translation>Eine</translation>
+    </message>
+    <message>
+        <source>Good enough for</source>
+        <comment>setting.limit</comment>
+        <translation>Gut genug für</translation>
+    </message>
+    <message>
+        <source>optics: 10 nm/cm; magnifier: 20 nm/cm; ware: temper number 4, bottles.</source>
+        <comment>setting.limit.help</comment>
+        <translation>Optik: 10 nm/cm; Lupe: 20 nm/cm; Gebrauchsglas: Kühlgüte 4, Flaschen.</translation>
+    </message>
+    <message>
+        <source>Optics</source>
+        <comment>choice.limit.optics</comment>
+        <translation>Optik</translation>
+    </message>
+    <message>
+        <source>Magnifier</source>
+        <comment>choice.limit.magnifier</comment>
+        <translation>Lupe</translation>
+    </message>
+    <message>
+        <source>Ware</source>
+        <comment>choice.limit.ware</comment>
+        <translation>Gebrauchsglas</translation>
+    </message>
+    <message>
+        <source>Comes in cold</source>
+        <comment>setting.comes_cold</comment>
+        <translation>Kommt kalt hinein</translation>
+    </message>
+    <message>
+        <source>Whether the piece must first be heated up with the oven.</source>
+        <comment>setting.comes_cold.help</comment>
+        <translation>Ob das Stück erst mit dem Ofen aufgeheizt werden muss.</translation>
+    </message>
+    <message>
+        <source>Door is opened</source>
+        <comment>setting.door</comment>
+        <translation>Tür wird geöffnet</translation>
+    </message>
+    <message>
+        <source>Whether somebody opens it on the way.</source>
+        <comment>setting.door.help</comment>
+        <translation>Ob sie unterwegs jemand öffnet.</translation>
+    </message>
+    <message>
+        <source>Door opens at</source>
+        <comment>setting.door_at_min</comment>
+        <translation>Tür öffnet bei</translation>
+    </message>
+    <message>
+        <source>Minutes after the hold begins.</source>
+        <comment>setting.door_at_min.help</comment>
+        <translation>Minuten nach Beginn des Haltens.</translation>
+    </message>
+    <message>
+        <source>Door open for</source>
+        <comment>setting.door_for_min</comment>
+        <translation>Tür offen für</translation>
+    </message>
+    <message>
+        <source>How long air and walls stay cooler.</source>
+        <comment>setting.door_for_min.help</comment>
+        <translation>Wie lange Luft und Wände kühler bleiben.</translation>
+    </message>
+    <message>
+        <source>Falls to</source>
+        <comment>setting.door_C</comment>
+        <translation>Fällt auf</translation>
+    </message>
+    <message>
+        <source>What air and walls fall to meanwhile.</source>
+        <comment>setting.door_C.help</comment>
+        <translation>Worauf Luft und Wände solange fallen.</translation>
+    </message>
+    <message>
+        <source>Thickness within</source>
+        <comment>setting.thickness_tol_pct</comment>
+        <translation>Dicke auf</translation>
+    </message>
+    <message>
+        <source>To both sides.</source>
+        <comment>setting.thickness_tol_pct.help</comment>
+        <translation>Nach beiden Seiten.</translation>
+    </message>
+    <message>
+        <source>Oven within</source>
+        <comment>setting.oven_tol_C</comment>
+        <translation>Ofen auf</translation>
+    </message>
+    <message>
+        <source>Error of the oven's thermometer, to both sides.</source>
+        <comment>setting.oven_tol_C.help</comment>
+        <translation>Fehler des Ofenthermometers, nach beiden Seiten.</translation>
+    </message>
+    <message>
+        <source>Air within</source>
+        <comment>setting.air_tol_pct</comment>
+        <translation>Luft auf</translation>
+    </message>
+    <message>
+        <source>How well its fan stirs, to both sides.</source>
+        <comment>setting.air_tol_pct.help</comment>
+        <translation>Wie gut sein Ventilator rührt, nach beiden Seiten.</translation>
+    </message>
+    <message>
+        <source>Runs</source>
+        <comment>setting.runs</comment>
+        <translation>Läufe</translation>
+    </message>
+    <message>
+        <source>More take longer and say it more finely.</source>
+        <comment>setting.runs.help</comment>
+        <translation>Mehr dauern länger und sagen es feiner.</translation>
+    </message>
+    <message>
+        <source>16</source>
+        <comment>choice.runs.16</comment>
+        <translation>16</translation>
+    </message>
+    <message>
+        <source>32</source>
+        <comment>choice.runs.32</comment>
+        <translation>32</translation>
+    </message>
+    <message>
+        <source>64</source>
+        <comment>choice.runs.64</comment>
+        <translation>64</translation>
+    </message>
+    <message>
+        <source>128</source>
+        <comment>choice.runs.128</comment>
+        <translation>128</translation>
+    </message>
+    <message>
+        <source>256</source>
+        <comment>choice.runs.256</comment>
+        <translation>256</translation>
+    </message>
+    <message>
+        <source>Seed</source>
+        <comment>setting.seed</comment>
+        <translation>Startzahl</translation>
+    </message>
+    <message>
+        <source>The same seed draws the same chances again.</source>
+        <comment>setting.seed.help</comment>
+        <translation>Dieselbe Startzahl zieht dieselben Zufälle noch einmal.</translation>
+    </message>
+    <message>
+        <source>Until it is cold</source>
+        <comment>hours</comment>
+        <translation>Bis es kalt ist</translation>
+    </message>
+    <message>
+        <source>Left in the piece</source>
+        <comment>birefringence</comment>
+        <translation>Bleibt im Stück</translation>
+    </message>
+    <message>
+        <source>Temper number</source>
+        <comment>temper</comment>
+        <translation>Kühlgüte</translation>
+    </message>
+    <message>
+        <source>Good enough</source>
+        <comment>passes</comment>
+        <translation>Gut genug</translation>
+    </message>
+    <message>
+        <source>Largest pull on the way</source>
+        <comment>pull</comment>
+        <translation>Größter Zug unterwegs</translation>
+    </message>
+    <message>
+        <source>Cracks on the way</source>
+        <comment>cracks</comment>
+        <translation>Reißt unterwegs</translation>
+    </message>
+    <message>
+        <source>Left, door opened</source>
+        <comment>door_birefringence</comment>
+        <translation>Bleibt, Tür geöffnet</translation>
+    </message>
+    <message>
+        <source>Good enough, door opened</source>
+        <comment>door_passes</comment>
+        <translation>Gut genug, Tür geöffnet</translation>
+    </message>
+    <message>
+        <source>Largest pull, door opened</source>
+        <comment>door_pull</comment>
+        <translation>Größter Zug, Tür geöffnet</translation>
+    </message>
+    <message>
+        <source>Cracks, door opened</source>
+        <comment>door_cracks</comment>
+        <translation>Reißt, Tür geöffnet</translation>
+    </message>
+    <message>
+        <source>Hold at {hold:.0f} °C for {minutes:.0f} minutes, cool at {slow:.3g} °C/h down to {slow_to:.0f} °C, then at {fast:.3g} °C/h: {hours:.1f} hours in all.</source>
+        <comment>programme</comment>
+        <translation>Bei {hold:.0f} °C {minutes:.0f} Minuten halten, mit {slow:.3g} °C/h bis {slow_to:.0f} °C kühlen, dann mit {fast:.3g} °C/h: zusammen {hours:.1f} Stunden.</translation>
+    </message>
+    <message>
+        <source>Nine of ten such pieces keep at most {high:.3g} nm on each centimetre; {limit:.3g} are allowed.</source>
+        <comment>passes_well</comment>
+        <translation>Neun von zehn solchen Stücken behalten höchstens {high:.3g} nm je Zentimeter; {limit:.3g} sind erlaubt.</translation>
+    </message>
+    <message>
+        <source>Within the tolerances it may keep up to {high:.3g} nm on each centimetre, and {limit:.3g} are allowed: {odds:.0f} % pass. A wider tolerance of the thickness makes the programme slower.</source>
+        <comment>passes_badly</comment>
+        <translation>Innerhalb der Toleranzen kann es bis zu {high:.3g} nm je Zentimeter behalten, {limit:.3g} sind erlaubt: {odds:.0f} % bestehen. Eine weitere Dickentoleranz macht das Programm langsamer.</translation>
+    </message>
+    <message>
+        <source>The opened door leaves little behind: at most {high:.3g} nm on each centimetre stay.</source>
+        <comment>door_harmless</comment>
+        <translation>Die geöffnete Tür lässt wenig zurück: höchstens {high:.3g} nm je Zentimeter bleiben.</translation>
+    </message>
+    <message>
+        <source>The opened door spoils it: {middle:.3g} nm on each centimetre stay in place of {calm:.3g}, and only {odds:.0f} % pass. Anneal the piece again.</source>
+        <comment>door_spoils</comment>
+        <translation>Die geöffnete Tür verdirbt es: {middle:.3g} nm je Zentimeter bleiben statt {calm:.3g}, und nur {odds:.0f} % bestehen. Kühlen Sie das Stück noch einmal.</translation>
+    </message>
+    <message>
+        <source>For a time its chill pulls the skin with up to {pull:.0f} MPa, more than the {trusted:.0f} MPa that annealed glass is customarily trusted with: a bruised piece may crack.</source>
+        <comment>door_pulls</comment>
+        <translation>Eine Zeit lang zieht ihre Kälte mit bis zu {pull:.0f} MPa an der Oberfläche, mehr als die {trusted:.0f} MPa, die man gekühltem Glas üblicherweise zutraut: Ein beschädigtes Stück kann reißen.</translation>
+    </message>
+    <message>
+        <source>The chill pulls the skin with up to {pull:.0f} MPa: {odds:.0f} in 100 handled pieces crack at the door.</source>
+        <comment>door_cracks_it</comment>
+        <translation>Die Kälte zieht mit bis zu {pull:.0f} MPa an der Oberfläche: {odds:.0f} von 100 benutzten Stücken reißen an der Tür.</translation>
+    </message>
+    <message>
+        <source>For the oven's controller</source>
+        <comment>segments</comment>
+        <translation>Für den Ofenregler</translation>
+    </message>
+    <message>
+        <source>segment</source>
+        <comment>segment</comment>
+        <translation>Abschnitt</translation>
+    </message>
+    <message>
+        <source>heat up</source>
+        <comment>up</comment>
+        <translation>aufheizen</translation>
+    </message>
+    <message>
+        <source>hold</source>
+        <comment>hold</comment>
+        <translation>halten</translation>
+    </message>
+    <message>
+        <source>cool slowly</source>
+        <comment>slow</comment>
+        <translation>langsam kühlen</translation>
+    </message>
+    <message>
+        <source>cool faster</source>
+        <comment>fast</comment>
+        <translation>schneller kühlen</translation>
+    </message>
+    <message>
+        <source>rate</source>
+        <comment>rate</comment>
+        <translation>Rate</translation>
+    </message>
+    <message>
+        <source>to</source>
+        <comment>to</comment>
+        <translation>bis</translation>
+    </message>
+    <message>
+        <source>hold for</source>
+        <comment>for</comment>
+        <translation>halten für</translation>
+    </message>
+    <message>
+        <source>ends at h:min</source>
+        <comment>ends</comment>
+        <translation>endet bei h:min</translation>
+    </message>
+    <message>
+        <source>temperature</source>
+        <comment>temperature</comment>
+        <translation>Temperatur</translation>
+    </message>
+    <message>
+        <source>time</source>
+        <comment>time</comment>
+        <translation>Zeit</translation>
+    </message>
+    <message>
+        <source>oven</source>
+        <comment>oven</comment>
+        <translation>Ofen</translation>
+    </message>
+    <message>
+        <source>middle of the glass, door opened</source>
+        <comment>inside</comment>
+        <translation>Glasmitte, Tür geöffnet</translation>
+    </message>
+    <message>
+        <source>its surface, door opened</source>
+        <comment>outside</comment>
+        <translation>seine Oberfläche, Tür geöffnet</translation>
+    </message>
+    <message>
+        <source>strain point</source>
+        <comment>strain</comment>
+        <translation>unterer Kühlpunkt</translation>
+    </message>
+    <message>
+        <source>The programme is laid out for the thickest piece within the tolerance.</source>
+        <comment>limit_design</comment>
+        <translation>Das Programm ist für das dickste Stück in der Toleranz ausgelegt.</translation>
+    </message>
+    <message>
+        <source>The thickest section is taken as a wide plate of even thickness. Feet, rims and joints of thick and thin keep more: leave a margin, and look at the piece.</source>
+        <comment>limit_plate</comment>
+        <translation>Der dickste Querschnitt ist als weite Platte gleicher Dicke angenommen. Füße, Ränder und Übergänge von dick zu dünn behalten mehr: Reserve lassen und das Stück ansehen.</translation>
+    </message>
+    <message>
+        <source>A section that loses heat by one face alone counts as a plate twice as thick.</source>
+        <comment>limit_one</comment>
+        <translation>Ein Querschnitt, der nur über eine Fläche Wärme abgibt, zählt als doppelt so dicke Platte.</translation>
+    </message>
+    <message>
+        <source>Times count from the beginning of the hold, and a piece that comes in cold is taken as hot and even by then: its heating up is not run.</source>
+        <comment>limit_cold</comment>
+        <translation>Die Zeiten zählen ab Beginn des Haltens; ein kalt eingesetztes Stück gilt bis dahin als gleichmäßig heiß: Sein Aufheizen wird nicht gerechnet.</translation>
+    </message>
+    <message>
+        <source>While the door is open, air and walls are taken as cool as stated, and as told once it is shut; a heavy oven's walls stay hotter than that.</source>
+        <comment>limit_door</comment>
+        <translation>Bei offener Tür sind Luft und Wände so kühl wie angegeben, danach wieder nach Programm; die Wände eines schweren Ofens bleiben heißer.</translation>
+    </message>
+    <message>
+        <source>The limit is that of stress that stays; colour, bubbles and stones are another matter. A glass of unknown make needs its own annealing point.</source>
+        <comment>limit_rest</comment>
+        <translation>Die Grenze gilt der bleibenden Spannung; Farbe, Blasen und Steinchen sind eine andere Sache. Glas unbekannter Herkunft braucht seinen eigenen oberen Kühlpunkt.</translation>
+    </message>
+</context>
+<context>
+    <name>bench.toughness</name>
+    <message>
+        <source>How tough is my sample, which grade is it, and how will it break?</source>
+        <comment>help</comment>
+        <translation>Wie fest ist meine Probe, welcher Klasse gehört sie an, und wie wird sie brechen?</translation>
+    </message>
+    <message>
+        <source>What is known</source>
+        <comment>setting.known</comment>
+        <translation>Was bekannt ist</translation>
+    </message>
+    <message>
+        <source>Its cooling; or a reading through its edge; or one of a surface instrument.</source>
+        <comment>setting.known.help</comment>
+        <translation>Ihr Abkühlen; oder ein Messwert durch ihre Kante; oder der eines Oberflächengeräts.</translation>
+    </message>
+    <message>
+        <source>Cooling</source>
+        <comment>choice.known.cooling</comment>
+        <translation>Abkühlen</translation>
+    </message>
+    <message>
+        <source>Edge</source>
+        <comment>choice.known.edge</comment>
+        <translation>Kante</translation>
+    </message>
+    <message>
+        <source>Face</source>
+        <comment>choice.known.face</comment>
+        <translation>Fläche</translation>
+    </message>
+    <message>
+        <source>Glass</source>
+        <comment>setting.glass</comment>
+        <translation>Glas</translation>
+    </message>
+    <message>
+        <source>What it is made of.</source>
+        <comment>setting.glass.help</comment>
+        <translation>Woraus es besteht.</translation>
+    </message>
+    <message>
+        <source>Borosilicate</source>
+        <comment>choice.glass.borosilicate</comment>
+        <translation>Borosilikat</translation>
+    </message>
+    <message>
+        <source>Fused silica</source>
+        <comment>choice.glass.fused-silica</comment>
+        <translation>Kieselglas</translation>
+    </message>
+    <message>
+        <source>Lead crystal</source>
+        <comment>choice.glass.lead-crystal</comment>
+        <translation>Bleikristall</translation>
+    </message>
+    <message>
+        <source>Soda lime</source>
+        <comment>choice.glass.soda-lime</comment>
+        <translation>Kalknatron</translation>
+    </message>
+    <message>
+        <source>Thickness</source>
+        <comment>setting.thickness_mm</comment>
+        <translation>Dicke</translation>
+    </message>
+    <message>
+        <source>Of the plate.</source>
+        <comment>setting.thickness_mm.help</comment>
+        <translation>Der Platte.</translation>
+    </message>
+    <message>
+        <source>Start</source>
+        <comment>setting.start_C</comment>
+        <translation>Start</translation>
+    </message>
+    <message>
+        <source>Heat when the jets start (cooling).</source>
+        <comment>setting.start_C.help</comment>
+        <translation>Temperatur, wenn die Düsen beginnen (Abkühlen).</translation>
+    </message>
+    <message>
+        <source>Jets</source>
+        <comment>setting.jet_W_m2K</comment>
+        <translation>Düsen</translation>
+    </message>
+    <message>
+        <source>15: hardly more than still air (cooling).</source>
+        <comment>setting.jet_W_m2K.help</comment>
+        <translation>15: kaum mehr als ruhende Luft (Abkühlen).</translation>
+    </message>
+    <message>
+        <source>Read at</source>
+        <comment>setting.edge_at</comment>
+        <translation>Gemessen in</translation>
+    </message>
+    <message>
+        <source>Where in the thickness (edge).</source>
+        <comment>setting.edge_at.help</comment>
+        <translation>Wo in der Dicke (Kante).</translation>
+    </message>
+    <message>
+        <source>Middle</source>
+        <comment>choice.edge_at.middle</comment>
+        <translation>Mitte</translation>
+    </message>
+    <message>
+        <source>Skin</source>
+        <comment>choice.edge_at.skin</comment>
+        <translation>Oberfläche</translation>
+    </message>
+    <message>
+        <source>Retardation</source>
+        <comment>setting.edge_nm</comment>
+        <translation>Gangunterschied</translation>
+    </message>
+    <message>
+        <source>Read through the edge (edge).</source>
+        <comment>setting.edge_nm.help</comment>
+        <translation>Durch die Kante gemessen (Kante).</translation>
+    </message>
+    <message>
+        <source>Path</source>
+        <comment>setting.path_mm</comment>
+        <translation>Lichtweg</translation>
+    </message>
+    <message>
+        <source>Way of the light through the glass (edge).</source>
+        <comment>setting.path_mm.help</comment>
+        <translation>Weg des Lichts durch das Glas (Kante).</translation>
+    </message>
+    <message>
+        <source>Surface reading</source>
+        <comment>setting.face_MPa</comment>
+        <translation>Oberflächenmesswert</translation>
+    </message>
+    <message>
+        <source>Squeeze, by a surface instrument (face).</source>
+        <comment>setting.face_MPa.help</comment>
+        <translation>Druck, mit einem Oberflächengerät (Fläche).</translation>
+    </message>
+    <message>
+        <source>Thickness within</source>
+        <comment>setting.thickness_tol_pct</comment>
+        <translation>Dicke auf</translation>
+    </message>
+    <message>
+        <source>To both sides.</source>
+        <comment>setting.thickness_tol_pct.help</comment>
+        <translation>Nach beiden Seiten.</translation>
+    </message>
+    <message>
+        <source>Start within</source>
+        <comment>setting.start_tol_C</comment>
+        <translation>Start auf</translation>
+    </message>
+    <message>
+        <source>To both sides (cooling).</source>
+        <comment>setting.start_tol_C.help</comment>
+        <translation>Nach beiden Seiten (Abkühlen).</translation>
+    </message>
+    <message>
+        <source>Jets within</source>
+        <comment>setting.jet_tol_pct</comment>
+        <translation>Düsen auf</translation>
+    </message>
+    <message>
+        <source>To both sides (cooling).</source>
+        <comment>setting.jet_tol_pct.help</comment>
+        <translation>Nach beiden Seiten (Abkühlen).</translation>
+    </message>
+    <message>
+        <source>Reading within</source>
+        <comment>setting.reading_tol_pct</comment>
+        <translation>Messwert auf</translation>
+    </message>
+    <message>
+        <source>To both sides (edge, face).</source>
+        <comment>setting.reading_tol_pct.help</comment>
+        <translation>Nach beiden Seiten (Kante, Fläche).</translation>
+    </message>
+    <message>
+        <source>Runs</source>
+        <comment>setting.runs</comment>
+        <translation>Läufe</translation>
+    </message>
+    <message>
+        <source>More take longer and say it more finely.</source>
+        <comment>setting.runs.help</comment>
+        <translation>Mehr dauern länger und sagen es feiner.</translation>
+    </message>
+    <message>
+        <source>16</source>
+        <comment>choice.runs.16</comment>
+        <translation>16</translation>
+    </message>
+    <message>
+        <source>32</source>
+        <comment>choice.runs.32</comment>
+        <translation>32</translation>
+    </message>
+    <message>
+        <source>64</source>
+        <comment>choice.runs.64</comment>
+        <translation>64</translation>
+    </message>
+    <message>
+        <source>128</source>
+        <comment>choice.runs.128</comment>
+        <translation>128</translation>
+    </message>
+    <message>
+        <source>256</source>
+        <comment>choice.runs.256</comment>
+        <translation>256</translation>
+    </message>
+    <message>
+        <source>Seed</source>
+        <comment>setting.seed</comment>
+        <translation>Startzahl</translation>
+    </message>
+    <message>
+        <source>The same seed draws the same chances again.</source>
+        <comment>setting.seed.help</comment>
+        <translation>Dieselbe Startzahl zieht dieselben Zufälle noch einmal.</translation>
+    </message>
+    <message>
+        <source>Squeeze at the surface</source>
+        <comment>surface</comment>
+        <translation>Druck an der Oberfläche</translation>
+    </message>
+    <message>
+        <source>Pull in the middle</source>
+        <comment>middle</comment>
+        <translation>Zug in der Mitte</translation>
+    </message>
+    <message>
+        <source>Particles in 50 mm by 50 mm</source>
+        <comment>particles</comment>
+        <translation>Bruchstücke in 50 mm mal 50 mm</translation>
+    </message>
+    <message>
+        <source>Times as strong, used</source>
+        <comment>ratio</comment>
+        <translation>So viel fester, benutzt</translation>
+    </message>
+    <message>
+        <source>Bending strength, new</source>
+        <comment>strength</comment>
+        <translation>Biegefestigkeit, neu</translation>
+    </message>
+    <message>
+        <source>Blow that breaks half of them</source>
+        <comment>blow</comment>
+        <translation>Schlag, der die Hälfte bricht</translation>
+    </message>
+    <message>
+        <source>A crack runs by itself</source>
+        <comment>runs_by_itself</comment>
+        <translation>Ein Riss läuft von selbst</translation>
+    </message>
+    <message>
+        <source>Grade: annealed</source>
+        <comment>is_annealed</comment>
+        <translation>Klasse: gekühlt</translation>
+    </message>
+    <message>
+        <source>Grade: heat-strengthened</source>
+        <comment>is_heat-strengthened</comment>
+        <translation>Klasse: teilvorgespannt</translation>
+    </message>
+    <message>
+        <source>Grade: toughened</source>
+        <comment>is_toughened</comment>
+        <translation>Klasse: vorgespannt</translation>
+    </message>
+    <message>
+        <source>Within what is known, it is {grade}: {odds:.0f} of 100 such plates are.</source>
+        <comment>sure</comment>
+        <translation>Nach allem, was bekannt ist, ist sie {grade}: {odds:.0f} von 100 solchen Platten sind es.</translation>
+    </message>
+    <message>
+        <source>It may be {grade} ({odds:.0f} of 100 such plates) or {other} ({rest:.0f}): measure again, or treat it as whichever breaks worse.</source>
+        <comment>unsure</comment>
+        <translation>Sie kann {grade} sein ({odds:.0f} von 100 solchen Platten) oder {other} ({rest:.0f}): noch einmal messen, oder so behandeln, als bräche sie auf die schlimmere Art.</translation>
+    </message>
+    <message>
+        <source>When it breaks, all of it goes at once, into some {low:.0f} to {high:.0f} particles in 50 mm by 50 mm.</source>
+        <comment>dice</comment>
+        <translation>Bricht sie, so alles auf einmal, in etwa {low:.0f} bis {high:.0f} Bruchstücke in 50 mm mal 50 mm.</translation>
+    </message>
+    <message>
+        <source>When it breaks, cracks run by themselves, but into pieces larger than the standard asks of toughened glass: {asked:.0f} in 50 mm by 50 mm.</source>
+        <comment>coarse</comment>
+        <translation>Bricht sie, laufen Risse von selbst, aber in größere Stücke, als die Norm von vorgespanntem Glas verlangt: {asked:.0f} in 50 mm mal 50 mm.</translation>
+    </message>
+    <message>
+        <source>When it breaks, it parts into long sharp shards like plain glass: it holds too little energy for dice.</source>
+        <comment>shards</comment>
+        <translation>Bricht sie, so in lange scharfe Scherben wie normales Glas: Für Krümel steckt zu wenig Energie in ihr.</translation>
+    </message>
+    <message>
+        <source>Under a load that stays, used, it bears {low:.1f} to {high:.1f} times as much as a plain plate.</source>
+        <comment>load</comment>
+        <translation>Unter einer bleibenden Last trägt sie, benutzt, das {low:.1f}- bis {high:.1f}-Fache einer normalen Platte.</translation>
+    </message>
+    <message>
+        <source>Grades</source>
+        <comment>grades</comment>
+        <translation>Klassen</translation>
+    </message>
+    <message>
+        <source>grade</source>
+        <comment>grade</comment>
+        <translation>Klasse</translation>
+    </message>
+    <message>
+        <source>odds</source>
+        <comment>odds</comment>
+        <translation>Wahrscheinlichkeit</translation>
+    </message>
+    <message>
+        <source>least squeeze</source>
+        <comment>asked</comment>
+        <translation>Mindestdruck</translation>
+    </message>
+    <message>
+        <source>annealed</source>
+        <comment>annealed</comment>
+        <translation>gekühlt</translation>
+    </message>
+    <message>
+        <source>heat-strengthened</source>
+        <comment>heat-strengthened</comment>
+        <translation>teilvorgespannt</translation>
+    </message>
+    <message>
+        <source>toughened</source>
+        <comment>toughened</comment>
+        <translation>vorgespannt</translation>
+    </message>
+    <message>
+        <source>depth below the surface</source>
+        <comment>depth</comment>
+        <translation>Tiefe unter der Oberfläche</translation>
+    </message>
+    <message>
+        <source>stress</source>
+        <comment>stress</comment>
+        <translation>Spannung</translation>
+    </message>
+    <message>
+        <source>most likely</source>
+        <comment>through</comment>
+        <translation>am wahrscheinlichsten</translation>
+    </message>
+    <message>
+        <source>weakest of twenty</source>
+        <comment>low</comment>
+        <translation>schwächste von zwanzig</translation>
+    </message>
+    <message>
+        <source>strongest of twenty</source>
+        <comment>high</comment>
+        <translation>stärkste von zwanzig</translation>
+    </message>
+    <message>
+        <source>By surface compression: heat-strengthened from 24, toughened from 69 MPa (ASTM C1048); by particles: EN 12150-1. A grade is what a factory's tests give, not this.</source>
+        <comment>limit_surface</comment>
+        <translation>Nach Oberflächendruck: teilvorgespannt ab 24, vorgespannt ab 69 MPa (ASTM C1048); nach Bruchstücken: EN 12150-1. Eine Klasse ergibt die Prüfung im Werk, nicht dies hier.</translation>
+    </message>
+    <message>
+        <source>The plate is wide, cooled alike on both faces, and has no holes; edges and corners are weaker.</source>
+        <comment>limit_even</comment>
+        <translation>Die Platte ist weit, auf beiden Flächen gleich gekühlt und ohne Löcher; Kanten und Ecken sind schwächer.</translation>
+    </message>
+    <message>
+        <source>Through the edge, the stress in the middle stands for that at the surface by {ratio:.1f} to 1; light that is not parallel to the faces blurs the skin's reading.</source>
+        <comment>limit_edge</comment>
+        <translation>Durch die Kante steht die Spannung der Mitte zu der der Oberfläche im Verhältnis {ratio:.1f} zu 1; Licht, das nicht parallel zu den Flächen läuft, verwischt den Messwert der Oberfläche.</translation>
+    </message>
+    <message>
+        <source>A surface instrument reads the tin side of float alone (ASTM C1279).</source>
+        <comment>limit_face</comment>
+        <translation>Ein Oberflächengerät misst bei Floatglas nur die Zinnseite (ASTM C1279).</translation>
+    </message>
+    <message>
+        <source>Particles follow from the energy inside, by one fraction that was fitted to plates of 6 mm; patterns differ from plate to plate.</source>
+        <comment>limit_dice</comment>
+        <translation>Die Bruchstücke folgen aus der Energie im Innern, mit einem Anteil, der an Platten von 6 mm angepasst wurde; Bruchbilder sind von Platte zu Platte verschieden.</translation>
+    </message>
+</context>
+<context>
+    <name>bench.bubbles</name>
+    <message>
+        <source>How deep a scratch and how hard a blow do my bubbles need, and how many of ten will behave?</source>
+        <comment>help</comment>
+        <translation>Wie tief muss der Kratzer und wie hart der Schlag für meine Kolben sein, und wie viele von zehn verhalten sich richtig?</translation>
+    </message>
+    <message>
+        <source>Glass</source>
+        <comment>setting.glass</comment>
+        <translation>Glas</translation>
+    </message>
+    <message>
+        <source>What they are made of.</source>
+        <comment>setting.glass.help</comment>
+        <translation>Woraus sie bestehen.</translation>
+    </message>
+    <message>
+        <source>Borosilicate</source>
+        <comment>choice.glass.borosilicate</comment>
+        <translation>Borosilikat</translation>
+    </message>
+    <message>
+        <source>Fused silica</source>
+        <comment>choice.glass.fused-silica</comment>
+        <translation>Kieselglas</translation>
+    </message>
+    <message>
+        <source>Lead crystal</source>
+        <comment>choice.glass.lead-crystal</comment>
+        <translation>Bleikristall</translation>
+    </message>
+    <message>
+        <source>Soda lime</source>
+        <comment>choice.glass.soda-lime</comment>
+        <translation>Kalknatron</translation>
+    </message>
+    <message>
+        <source>Diameter</source>
+        <comment>setting.outer_diameter_mm</comment>
+        <translation>Durchmesser</translation>
+    </message>
+    <message>
+        <source>Outer diameter of the flask.</source>
+        <comment>setting.outer_diameter_mm.help</comment>
+        <translation>Außendurchmesser des Kolbens.</translation>
+    </message>
+    <message>
+        <source>Length</source>
+        <comment>setting.length_mm</comment>
+        <translation>Länge</translation>
+    </message>
+    <message>
+        <source>From the foot to the mouth.</source>
+        <comment>setting.length_mm.help</comment>
+        <translation>Vom Boden bis zur Mündung.</translation>
+    </message>
+    <message>
+        <source>Foot</source>
+        <comment>setting.base_mm</comment>
+        <translation>Boden</translation>
+    </message>
+    <message>
+        <source>Thickness in the middle of the foot.</source>
+        <comment>setting.base_mm.help</comment>
+        <translation>Dicke in der Mitte des Bodens.</translation>
+    </message>
+    <message>
+        <source>Wall</source>
+        <comment>setting.wall_mm</comment>
+        <translation>Wand</translation>
+    </message>
+    <message>
+        <source>Thickness of the wall.</source>
+        <comment>setting.wall_mm.help</comment>
+        <translation>Dicke der Wand.</translation>
+    </message>
+    <message>
+        <source>Cooled</source>
+        <comment>setting.way</comment>
+        <translation>Gekühlt</translation>
+    </message>
+    <message>
+        <source>In the open, or by an oven programme.</source>
+        <comment>setting.way.help</comment>
+        <translation>An der Luft oder nach einem Ofenprogramm.</translation>
+    </message>
+    <message>
+        <source>Air</source>
+        <comment>choice.way.air</comment>
+        <translation>Luft</translation>
+    </message>
+    <message>
+        <source>Oven</source>
+        <comment>choice.way.oven</comment>
+        <translation>Ofen</translation>
+    </message>
+    <message>
+        <source>Blow</source>
+        <comment>setting.blow_J</comment>
+        <translation>Schlag</translation>
+    </message>
+    <message>
+        <source>Energy of a soft blow on the foot, from outside.</source>
+        <comment>setting.blow_J.help</comment>
+        <translation>Energie eines weichen Schlags von außen auf den Boden.</translation>
+    </message>
+    <message>
+        <source>Scratch</source>
+        <comment>setting.scratch_um</comment>
+        <translation>Kratzer</translation>
+    </message>
+    <message>
+        <source>Depth meant for the scratch inside the foot.</source>
+        <comment>setting.scratch_um.help</comment>
+        <translation>Beabsichtigte Tiefe des Kratzers innen im Boden.</translation>
+    </message>
+    <message>
+        <source>Batch</source>
+        <comment>setting.batch</comment>
+        <translation>Charge</translation>
+    </message>
+    <message>
+        <source>How many are brought on stage.</source>
+        <comment>setting.batch.help</comment>
+        <translation>Wie viele auf die Bühne kommen.</translation>
+    </message>
+    <message>
+        <source>Spread is from</source>
+        <comment>setting.spread_is</comment>
+        <translation>Streuung von</translation>
+    </message>
+    <message>
+        <source>Whether each flask differs, or all of one batch are alike.</source>
+        <comment>setting.spread_is.help</comment>
+        <translation>Ob jeder Kolben anders ist oder alle einer Charge gleich.</translation>
+    </message>
+    <message>
+        <source>Flask to flask</source>
+        <comment>choice.spread_is.flask to flask</comment>
+        <translation>Kolben zu Kolben</translation>
+    </message>
+    <message>
+        <source>Batch to batch</source>
+        <comment>choice.spread_is.batch to batch</comment>
+        <translation>Charge zu Charge</translation>
+    </message>
+    <message>
+        <source>Foot within</source>
+        <comment>setting.base_tol_pct</comment>
+        <translation>Boden auf</translation>
+    </message>
+    <message>
+        <source>To both sides.</source>
+        <comment>setting.base_tol_pct.help</comment>
+        <translation>Nach beiden Seiten.</translation>
+    </message>
+    <message>
+        <source>Wall within</source>
+        <comment>setting.wall_tol_pct</comment>
+        <translation>Wand auf</translation>
+    </message>
+    <message>
+        <source>To both sides.</source>
+        <comment>setting.wall_tol_pct.help</comment>
+        <translation>Nach beiden Seiten.</translation>
+    </message>
+    <message>
+        <source>Cooling within</source>
+        <comment>setting.air_tol_pct</comment>
+        <translation>Abkühlen auf</translation>
+    </message>
+    <message>
+        <source>Draught and hand, to both sides.</source>
+        <comment>setting.air_tol_pct.help</comment>
+        <translation>Zugluft und Hand, nach beiden Seiten.</translation>
+    </message>
+    <message>
+        <source>Runs</source>
+        <comment>setting.runs</comment>
+        <translation>Läufe</translation>
+    </message>
+    <message>
+        <source>More take longer and say it more finely.</source>
+        <comment>setting.runs.help</comment>
+        <translation>Mehr dauern länger und sagen es feiner.</translation>
+    </message>
+    <message>
+        <source>16</source>
+        <comment>choice.runs.16</comment>
+        <translation>16</translation>
+    </message>
+    <message>
+        <source>32</source>
+        <comment>choice.runs.32</comment>
+        <translation>32</translation>
+    </message>
+    <message>
+        <source>64</source>
+        <comment>choice.runs.64</comment>
+        <translation>64</translation>
+    </message>
+    <message>
+        <source>128</source>
+        <comment>choice.runs.128</comment>
+        <translation>128</translation>
+    </message>
+    <message>
+        <source>256</source>
+        <comment>choice.runs.256</comment>
+        <translation>256</translation>
+    </message>
+    <message>
+        <source>Seed</source>
+        <comment>setting.seed</comment>
+        <translation>Startzahl</translation>
+    </message>
+    <message>
+        <source>The same seed draws the same chances again.</source>
+        <comment>setting.seed.help</comment>
+        <translation>Dieselbe Startzahl zieht dieselben Zufälle noch einmal.</translation>
+    </message>
+    <message>
+        <source>Each behaves</source>
+        <comment>behave</comment>
+        <translation>Jeder verhält sich richtig</translation>
+    </message>
+    <message>
+        <source>Behave on stage</source>
+        <comment>count</comment>
+        <translation>Richtig auf der Bühne</translation>
+    </message>
+    <message>
+        <source>The blow breaks it already</source>
+        <comment>blow_breaks</comment>
+        <translation>Schon der Schlag bricht ihn</translation>
+    </message>
+    <message>
+        <source>The scratch breaks it</source>
+        <comment>scratch_breaks</comment>
+        <translation>Der Kratzer bricht ihn</translation>
+    </message>
+    <message>
+        <source>Scratch that bursts nine of ten</source>
+        <comment>scratch_needed</comment>
+        <translation>Kratzer, der neun von zehn bersten lässt</translation>
+    </message>
+    <message>
+        <source>Blow that 19 of 20 bear</source>
+        <comment>blow_borne</comment>
+        <translation>Schlag, den 19 von 20 aushalten</translation>
+    </message>
+    <message>
+        <source>Foot, outside</source>
+        <comment>base_outside</comment>
+        <translation>Boden außen</translation>
+    </message>
+    <message>
+        <source>Foot, inside</source>
+        <comment>base_inside</comment>
+        <translation>Boden innen</translation>
+    </message>
+    <message>
+        <source>Of {batch:.0f} on stage, {low:.0f} to {high:.0f} bear a blow of {blow:.1f} J and then burst at a scratch of {scratch:.0f} µm; {middle:.0f} is the middle.</source>
+        <comment>show</comment>
+        <translation>Von {batch:.0f} auf der Bühne halten {low:.0f} bis {high:.0f} einen Schlag von {blow:.1f} J aus und bersten dann bei einem Kratzer von {scratch:.0f} µm; die Mitte ist {middle:.0f}.</translation>
+    </message>
+    <message>
+        <source>Of {batch:.0f} on stage, none is likely to bear a blow of {blow:.1f} J and then burst at a scratch of {scratch:.0f} µm.</source>
+        <comment>none_behave</comment>
+        <translation>Von {batch:.0f} auf der Bühne wird wohl keiner einen Schlag von {blow:.1f} J aushalten und dann bei einem Kratzer von {scratch:.0f} µm bersten.</translation>
+    </message>
+    <message>
+        <source>For nine of ten to burst, scratch {scratch:.0f} µm deep; for all but one in twenty to bear the blow, keep it under {blow:.1f} J.</source>
+        <comment>need</comment>
+        <translation>Damit neun von zehn bersten, {scratch:.0f} µm tief ritzen; damit alle bis auf einen von zwanzig den Schlag aushalten, unter {blow:.1f} J bleiben.</translation>
+    </message>
+    <message>
+        <source>No scratch up to half the foot bursts most of these: their foot is too thin, or they were cooled too slowly, to hold enough pull inside.</source>
+        <comment>need_none</comment>
+        <translation>Kein Kratzer bis zum halben Boden lässt die meisten bersten: Ihr Boden ist zu dünn, oder sie kühlten zu langsam, um innen genug Zug zu behalten.</translation>
+    </message>
+    <message>
+        <source>Cooled in the oven they hold hardly any stress: they are ordinary flasks, and the scratch does nothing. That is what the oven is for.</source>
+        <comment>calm</comment>
+        <translation>Im Ofen gekühlt behalten sie kaum Spannung: Es sind gewöhnliche Kolben, und der Kratzer tut nichts. Dafür ist der Ofen da.</translation>
+    </message>
+    <message>
+        <source>Bring {spare:.0f} for {batch:.0f} that behave, to be right nineteen times in twenty.</source>
+        <comment>spare</comment>
+        <translation>Für {batch:.0f} richtige {spare:.0f} mitbringen, dann stimmt es in neunzehn von zwanzig Fällen.</translation>
+    </message>
+    <message>
+        <source>How many behave</source>
+        <comment>counts</comment>
+        <translation>Wie viele sich richtig verhalten</translation>
+    </message>
+    <message>
+        <source>how many</source>
+        <comment>number</comment>
+        <translation>wie viele</translation>
+    </message>
+    <message>
+        <source>odds</source>
+        <comment>odds</comment>
+        <translation>Wahrscheinlichkeit</translation>
+    </message>
+    <message>
+        <source>odds of so many</source>
+        <comment>flasks</comment>
+        <translation>Wahrscheinlichkeit für so viele</translation>
+    </message>
+    <message>
+        <source>Every flask leaves the pipe at one temperature, {hot:.0f} °C, round and centred; a seed, a stone or a foot that is out of the middle makes it weaker.</source>
+        <comment>limit_maker</comment>
+        <translation>Jeder Kolben kommt mit einer Temperatur, {hot:.0f} °C, von der Pfeife, rund und mittig; eine Blase, ein Steinchen oder ein Boden außer der Mitte macht ihn schwächer.</translation>
+    </message>
+    <message>
+        <source>A scratch scatters by a factor of 1.3 about the depth that is meant (assumed), and is as long as it is deep several times over.</source>
+        <comment>limit_scratch</comment>
+        <translation>Ein Kratzer streut um den Faktor 1,3 um die beabsichtigte Tiefe (angenommen) und ist mehrfach so lang wie tief.</translation>
+    </message>
+    <message>
+        <source>The blow is soft, in the middle of the foot: a hard, sharp one bruises the glass first. Outside are the flaws of used ware; inside nothing has touched the glass.</source>
+        <comment>limit_blow</comment>
+        <translation>Der Schlag ist weich, mitten auf den Boden: Ein harter, scharfer verletzt das Glas zuerst. Außen sind die Fehler benutzter Ware; innen hat nichts das Glas berührt.</translation>
+    </message>
+    <message>
+        <source>A flask may burst on its own, at any time and in anybody's hand. Count only with the tests that are made behind a screen.</source>
+        <comment>limit_wait</comment>
+        <translation>Ein Kolben kann von selbst bersten, jederzeit und in jeder Hand. Zählen Sie nur auf Versuche hinter einem Schutzschirm.</translation>
+    </message>
+</context>
+<context>
+    <name>bench.colour</name>
+    <message>
+        <source>Which retardation, order and stress does a colour in my polariscope mean?</source>
+        <comment>help</comment>
+        <translation>Welchen Gangunterschied, welche Ordnung und welche Spannung bedeutet eine Farbe in meinem Polariskop?</translation>
+    </message>
+    <message>
+        <source>Read by</source>
+        <comment>setting.method</comment>
+        <translation>Gelesen an</translation>
+    </message>
+    <message>
+        <source>The colour itself, or by turning the analyser until the place is dark.</source>
+        <comment>setting.method.help</comment>
+        <translation>Die Farbe selbst, oder Drehen des Analysators, bis die Stelle dunkel ist.</translation>
+    </message>
+    <message>
+        <source>Colour</source>
+        <comment>choice.method.colour</comment>
+        <translation>Farbe</translation>
+    </message>
+    <message>
+        <source>Turning</source>
+        <comment>choice.method.turning</comment>
+        <translation>Drehen</translation>
+    </message>
+    <message>
+        <source>Lamp</source>
+        <comment>setting.lamp</comment>
+        <translation>Lampe</translation>
+    </message>
+    <message>
+        <source>The polariscope's.</source>
+        <comment>setting.lamp.help</comment>
+        <translation>Die des Polariskops.</translation>
+    </message>
+    <message>
+        <source>Daylight</source>
+        <comment>choice.lamp.daylight</comment>
+        <translation>Tageslicht</translation>
+    </message>
+    <message>
+        <source>Incandescent</source>
+        <comment>choice.lamp.incandescent</comment>
+        <translation>Glühlampe</translation>
+    </message>
+    <message>
+        <source>White led</source>
+        <comment>choice.lamp.white-led</comment>
+        <translation>Weiße LED</translation>
+    </message>
+    <message>
+        <source>Sodium</source>
+        <comment>choice.lamp.sodium</comment>
+        <translation>Natrium</translation>
+    </message>
+    <message>
+        <source>Green</source>
+        <comment>choice.lamp.green</comment>
+        <translation>Grün</translation>
+    </message>
+    <message>
+        <source>Seen without plate</source>
+        <comment>setting.bare</comment>
+        <translation>Ohne Platte gesehen</translation>
+    </message>
+    <message>
+        <source>Whether it was looked at plainly (colour).</source>
+        <comment>setting.bare.help</comment>
+        <translation>Ob ohne Platte hingesehen wurde (Farbe).</translation>
+    </message>
+    <message>
+        <source>Colour at</source>
+        <comment>setting.seen_nm</comment>
+        <translation>Farbe bei</translation>
+    </message>
+    <message>
+        <source>Where on the chart, without the plate.</source>
+        <comment>setting.seen_nm.help</comment>
+        <translation>Wo auf der Farbtafel, ohne die Platte.</translation>
+    </message>
+    <message>
+        <source>Seen with plate</source>
+        <comment>setting.plate</comment>
+        <translation>Mit Platte gesehen</translation>
+    </message>
+    <message>
+        <source>Whether the tint plate was tried (colour).</source>
+        <comment>setting.plate.help</comment>
+        <translation>Ob die Lambda-Platte versucht wurde (Farbe).</translation>
+    </message>
+    <message>
+        <source>Colour with plate at</source>
+        <comment>setting.plate_seen_nm</comment>
+        <translation>Farbe mit Platte bei</translation>
+    </message>
+    <message>
+        <source>Where on the same chart its colour lies with the tint plate in.</source>
+        <comment>setting.plate_seen_nm.help</comment>
+        <translation>Wo auf derselben Tafel seine Farbe mit Lambda-Platte liegt.</translation>
+    </message>
+    <message>
+        <source>The plate</source>
+        <comment>setting.plate_way</comment>
+        <translation>Die Platte</translation>
+    </message>
+    <message>
+        <source>Turn the piece by a quarter: higher colours where it adds, lower where it takes.</source>
+        <comment>setting.plate_way.help</comment>
+        <translation>Stück um eine Viertelumdrehung drehen: höhere Farben, wo sie addiert, niedrigere, wo sie abzieht.</translation>
+    </message>
+    <message>
+        <source>Adds</source>
+        <comment>choice.plate_way.adds</comment>
+        <translation>Addiert</translation>
+    </message>
+    <message>
+        <source>Takes away</source>
+        <comment>choice.plate_way.takes away</comment>
+        <translation>Zieht ab</translation>
+    </message>
+    <message>
+        <source>Unknown</source>
+        <comment>choice.plate_way.unknown</comment>
+        <translation>Unbekannt</translation>
+    </message>
+    <message>
+        <source>Plate</source>
+        <comment>setting.plate_nm</comment>
+        <translation>Platte</translation>
+    </message>
+    <message>
+        <source>Retardation of the tint plate.</source>
+        <comment>setting.plate_nm.help</comment>
+        <translation>Gangunterschied der Lambda-Platte.</translation>
+    </message>
+    <message>
+        <source>Match within</source>
+        <comment>setting.match</comment>
+        <translation>Vergleich auf</translation>
+    </message>
+    <message>
+        <source>CIEDE2000: 1 side by side, some 4 against a chart, 8 from memory.</source>
+        <comment>setting.match.help</comment>
+        <translation>CIEDE2000: 1 nebeneinander, etwa 4 gegen eine Tafel, 8 aus dem Gedächtnis.</translation>
+    </message>
+    <message>
+        <source>Lower fringe</source>
+        <comment>setting.whole_order</comment>
+        <translation>Unterer Streifen</translation>
+    </message>
+    <message>
+        <source>Whole order below the place (turning).</source>
+        <comment>setting.whole_order.help</comment>
+        <translation>Ganze Ordnung unter der Stelle (Drehen).</translation>
+    </message>
+    <message>
+        <source>Lower fringe came</source>
+        <comment>setting.lower_came</comment>
+        <translation>Unterer Streifen kam</translation>
+    </message>
+    <message>
+        <source>One way round (turning).</source>
+        <comment>setting.lower_came.help</comment>
+        <translation>In der einen Drehrichtung (Drehen).</translation>
+    </message>
+    <message>
+        <source>By a turn of</source>
+        <comment>setting.lower_deg</comment>
+        <translation>Bei Drehung um</translation>
+    </message>
+    <message>
+        <source>Analyser's turn (turning).</source>
+        <comment>setting.lower_deg.help</comment>
+        <translation>Drehung des Analysators (Drehen).</translation>
+    </message>
+    <message>
+        <source>Higher fringe came</source>
+        <comment>setting.higher_came</comment>
+        <translation>Oberer Streifen kam</translation>
+    </message>
+    <message>
+        <source>The other way round (turning).</source>
+        <comment>setting.higher_came.help</comment>
+        <translation>In der anderen Drehrichtung (Drehen).</translation>
+    </message>
+    <message>
+        <source>By a turn of</source>
+        <comment>setting.higher_deg</comment>
+        <translation>Bei Drehung um</translation>
+    </message>
+    <message>
+        <source>Analyser's turn (turning).</source>
+        <comment>setting.higher_deg.help</comment>
+        <translation>Drehung des Analysators (Drehen).</translation>
+    </message>
+    <message>
+        <source>Turn within</source>
+        <comment>setting.turn_tol_deg</comment>
+        <translation>Drehung auf</translation>
+    </message>
+    <message>
+        <source>How closely dark is found, to both sides.</source>
+        <comment>setting.turn_tol_deg.help</comment>
+        <translation>Wie genau das Dunkel gefunden wird, nach beiden Seiten.</translation>
+    </message>
+    <message>
+        <source>Glass</source>
+        <comment>setting.glass</comment>
+        <translation>Glas</translation>
+    </message>
+    <message>
+        <source>What the piece is made of.</source>
+        <comment>setting.glass.help</comment>
+        <translation>Woraus das Stück besteht.</translation>
+    </message>
+    <message>
+        <source>Borosilicate</source>
+        <comment>choice.glass.borosilicate</comment>
+        <translation>Borosilikat</translation>
+    </message>
+    <message>
+        <source>Fused silica</source>
+        <comment>choice.glass.fused-silica</comment>
+        <translation>Kieselglas</translation>
+    </message>
+    <message>
+        <source>Lead crystal</source>
+        <comment>choice.glass.lead-crystal</comment>
+        <translation>Bleikristall</translation>
+    </message>
+    <message>
+        <source>Soda lime</source>
+        <comment>choice.glass.soda-lime</comment>
+        <translation>Kalknatron</translation>
+    </message>
+    <message>
+        <source>Path</source>
+        <comment>setting.path_mm</comment>
+        <translation>Lichtweg</translation>
+    </message>
+    <message>
+        <source>Way of the light through the glass.</source>
+        <comment>setting.path_mm.help</comment>
+        <translation>Weg des Lichts durch das Glas.</translation>
+    </message>
+    <message>
+        <source>Path within</source>
+        <comment>setting.path_tol_pct</comment>
+        <translation>Lichtweg auf</translation>
+    </message>
+    <message>
+        <source>To both sides.</source>
+        <comment>setting.path_tol_pct.help</comment>
+        <translation>Nach beiden Seiten.</translation>
+    </message>
+    <message>
+        <source>Retardation</source>
+        <comment>retardation</comment>
+        <translation>Gangunterschied</translation>
+    </message>
+    <message>
+        <source>It is this one</source>
+        <comment>odds_of_it</comment>
+        <translation>Es ist dieser</translation>
+    </message>
+    <message>
+        <source>Order</source>
+        <comment>order</comment>
+        <translation>Ordnung</translation>
+    </message>
+    <message>
+        <source>Stress (difference)</source>
+        <comment>stress</comment>
+        <translation>Spannung (Differenz)</translation>
+    </message>
+    <message>
+        <source>{colour}, order {order:.1f}: {low:.0f} to {high:.0f} nm, that is a stress of {weak:.2g} to {strong:.2g} MPa along {path:g} mm of glass.</source>
+        <comment>one</comment>
+        <translation>{colour}, Ordnung {order:.1f}: {low:.0f} bis {high:.0f} nm, das ist eine Spannung von {weak:.2g} bis {strong:.2g} MPa auf {path:g} mm Glas.</translation>
+    </message>
+    <message>
+        <source>Two or more retardations show this colour: {list}. Look again with the tint plate, once where it adds and once where it takes away.</source>
+        <comment>several</comment>
+        <translation>Zwei oder mehr Gangunterschiede zeigen diese Farbe: {list}. Noch einmal mit der Lambda-Platte ansehen, einmal addierend und einmal abziehend.</translation>
+    </message>
+    <message>
+        <source>The tint plate has told them apart.</source>
+        <comment>told_apart</comment>
+        <translation>Die Lambda-Platte hat sie getrennt.</translation>
+    </message>
+    <message>
+        <source>Near black a colour says little: put the tint plate in, which turns a few nm into blue or yellow.</source>
+        <comment>dark</comment>
+        <translation>Nahe Schwarz sagt eine Farbe wenig: Lambda-Platte einsetzen, die wenige nm in Blau oder Gelb verwandelt.</translation>
+    </message>
+    <message>
+        <source>{order:.2f} orders of {wave:.0f} nm: {low:.0f} to {high:.0f} nm, that is a stress of {weak:.2g} to {strong:.2g} MPa along {path:g} mm of glass.</source>
+        <comment>turned</comment>
+        <translation>{order:.2f} Ordnungen von {wave:.0f} nm: {low:.0f} bis {high:.0f} nm, das ist eine Spannung von {weak:.2g} bis {strong:.2g} MPa auf {path:g} mm Glas.</translation>
+    </message>
+    <message>
+        <source>Which of both directions is pulled, a colour alone does not tell; the plate does: where it adds, its slow axis lies along the larger pull.</source>
+        <comment>which</comment>
+        <translation>Welche der beiden Richtungen gezogen ist, sagt die Farbe allein nicht; die Platte sagt es: Wo sie addiert, liegt ihre langsame Achse längs des größeren Zugs.</translation>
+    </message>
+    <message>
+        <source>What shows this colour</source>
+        <comment>candidates</comment>
+        <translation>Was diese Farbe zeigt</translation>
+    </message>
+    <message>
+        <source>from</source>
+        <comment>low</comment>
+        <translation>von</translation>
+    </message>
+    <message>
+        <source>most likely</source>
+        <comment>middle</comment>
+        <translation>am wahrscheinlichsten</translation>
+    </message>
+    <message>
+        <source>to</source>
+        <comment>high</comment>
+        <translation>bis</translation>
+    </message>
+    <message>
+        <source>stress from</source>
+        <comment>weak</comment>
+        <translation>Spannung von</translation>
+    </message>
+    <message>
+        <source>to</source>
+        <comment>strong</comment>
+        <translation>bis</translation>
+    </message>
+    <message>
+        <source>odds</source>
+        <comment>odds</comment>
+        <translation>Wahrscheinlichkeit</translation>
+    </message>
+    <message>
+        <source>plain</source>
+        <comment>bare_word</comment>
+        <translation>normal</translation>
+    </message>
+    <message>
+        <source>plate adds</source>
+        <comment>adds_word</comment>
+        <translation>Platte addiert</translation>
+    </message>
+    <message>
+        <source>plate takes away</source>
+        <comment>takes_word</comment>
+        <translation>Platte zieht ab</translation>
+    </message>
+    <message>
+        <source>The chart: colours by retardation, without the plate</source>
+        <comment>chart</comment>
+        <translation>Die Tafel: Farben nach Gangunterschied, ohne die Platte</translation>
+    </message>
+    <message>
+        <source>With the plate, where it adds</source>
+        <comment>chart_adds</comment>
+        <translation>Mit der Platte, wo sie addiert</translation>
+    </message>
+    <message>
+        <source>With the plate, where it takes away</source>
+        <comment>chart_takes</comment>
+        <translation>Mit der Platte, wo sie abzieht</translation>
+    </message>
+    <message>
+        <source>The stress is the difference of the two principal stresses, averaged along the light, and as if it were the same all the way.</source>
+        <comment>limit_difference</comment>
+        <translation>Die Spannung ist die Differenz der beiden Hauptspannungen, über den Lichtweg gemittelt, als wäre sie überall gleich.</translation>
+    </message>
+    <message>
+        <source>The stress lies at 45 degrees to the polarizers: elsewhere the colour is the same but darker, and along them there is none.</source>
+        <comment>limit_axis</comment>
+        <translation>Die Spannung liegt unter 45 Grad zu den Polarisatoren: Anderswo ist die Farbe gleich, aber dunkler, und längs von ihnen ist keine da.</translation>
+    </message>
+    <message>
+        <source>The glass's own dispersion of birefringence and the projector's or camera's colours are left out; beyond the third order colours are too pale to trust.</source>
+        <comment>limit_dispersion</comment>
+        <translation>Die Dispersion der Doppelbrechung des Glases und die Farben von Projektor oder Kamera sind weggelassen; jenseits der dritten Ordnung sind Farben zu blass, um ihnen zu trauen.</translation>
+    </message>
+    <message>
+        <source>How closely eyes match a colour is a guess that you state; the ranges follow it, and the coefficient of the glass within 3 %.</source>
+        <comment>limit_match</comment>
+        <translation>Wie genau Augen eine Farbe vergleichen, ist eine Schätzung von Ihnen; die Bereiche folgen ihr und dem Koeffizienten des Glases auf 3 %.</translation>
+    </message>
+    <message>
+        <source>The polarizers must lie along and across the stress, with quarter-wave plates for that colour, or one quarter-wave plate along the polarizer (Sénarmont).</source>
+        <comment>limit_turning</comment>
+        <translation>Die Polarisatoren müssen längs und quer zur Spannung liegen, mit Viertelwellenplatten für diese Farbe oder einer Viertelwellenplatte längs des Polarisators (Sénarmont).</translation>
+    </message>
+</context>
+<context>
+    <name>bench.matching</name>
+    <message>
+        <source>Which cooling, flame or thickness does my real piece have, by three readings of it?</source>
+        <comment>help</comment>
+        <translation>Welche Kühlung, Flamme oder Dicke hat mein wirkliches Stück, nach drei Messwerten?</translation>
+    </message>
+    <message>
+        <source>Unknown</source>
+        <comment>setting.unknown</comment>
+        <translation>Unbekannt</translation>
+    </message>
+    <message>
+        <source>jets: cooling of a toughened plate; thickness: of such a plate; flame: a burner's.</source>
+        <comment>setting.unknown.help</comment>
+        <translation>Düsen: Kühlung einer vorgespannten Platte; Dicke: einer solchen; Flamme: die eines Brenners.</translation>
+    </message>
+    <message>
+        <source>Jets</source>
+        <comment>choice.unknown.jets</comment>
+        <translation>Düsen</translation>
+    </message>
+    <message>
+        <source>Thickness</source>
+        <comment>choice.unknown.thickness</comment>
+        <translation>Dicke</translation>
+    </message>
+    <message>
+        <source>Flame</source>
+        <comment>choice.unknown.flame</comment>
+        <translation>Flamme</translation>
+    </message>
+    <message>
+        <source>Glass</source>
+        <comment>setting.glass</comment>
+        <translation>Glas</translation>
+    </message>
+    <message>
+        <source>What the piece is made of.</source>
+        <comment>setting.glass.help</comment>
+        <translation>Woraus das Stück besteht.</translation>
+    </message>
+    <message>
+        <source>Borosilicate</source>
+        <comment>choice.glass.borosilicate</comment>
+        <translation>Borosilikat</translation>
+    </message>
+    <message>
+        <source>Fused silica</source>
+        <comment>choice.glass.fused-silica</comment>
+        <translation>Kieselglas</translation>
+    </message>
+    <message>
+        <source>Lead crystal</source>
+        <comment>choice.glass.lead-crystal</comment>
+        <translation>Bleikristall</translation>
+    </message>
+    <message>
+        <source>Soda lime</source>
+        <comment>choice.glass.soda-lime</comment>
+        <translation>Kalknatron</translation>
+    </message>
+    <message>
+        <source>Thickness</source>
+        <comment>setting.thickness_mm</comment>
+        <translation>Dicke</translation>
+    </message>
+    <message>
+        <source>Of the plate, or the bottle's wall.</source>
+        <comment>setting.thickness_mm.help</comment>
+        <translation>Der Platte oder der Flaschenwand.</translation>
+    </message>
+    <message>
+        <source>Start</source>
+        <comment>setting.start_C</comment>
+        <translation>Start</translation>
+    </message>
+    <message>
+        <source>Heat when the jets start (jets, thickness).</source>
+        <comment>setting.start_C.help</comment>
+        <translation>Temperatur, wenn die Düsen beginnen (Düsen, Dicke).</translation>
+    </message>
+    <message>
+        <source>Jets</source>
+        <comment>setting.jet_W_m2K</comment>
+        <translation>Düsen</translation>
+    </message>
+    <message>
+        <source>Known cooling (thickness).</source>
+        <comment>setting.jet_W_m2K.help</comment>
+        <translation>Bekannte Kühlung (Dicke).</translation>
+    </message>
+    <message>
+        <source>Diameter</source>
+        <comment>setting.outer_diameter_mm</comment>
+        <translation>Durchmesser</translation>
+    </message>
+    <message>
+        <source>Of the bottle over the burner (flame).</source>
+        <comment>setting.outer_diameter_mm.help</comment>
+        <translation>Der Flasche über dem Brenner (Flamme).</translation>
+    </message>
+    <message>
+        <source>Flame width</source>
+        <comment>setting.ring_width_mm</comment>
+        <translation>Flammenbreite</translation>
+    </message>
+    <message>
+        <source>At half its heat (flame).</source>
+        <comment>setting.ring_width_mm.help</comment>
+        <translation>Bei halber Wärme (Flamme).</translation>
+    </message>
+    <message>
+        <source>First reading</source>
+        <comment>setting.first_reading</comment>
+        <translation>Erster Messwert</translation>
+    </message>
+    <message>
+        <source>Squeeze at the surface, MPa; or °C at first time.</source>
+        <comment>setting.first_reading.help</comment>
+        <translation>Druck an der Oberfläche, MPa; oder °C zur ersten Zeit.</translation>
+    </message>
+    <message>
+        <source>Second reading</source>
+        <comment>setting.second_reading</comment>
+        <translation>Zweiter Messwert</translation>
+    </message>
+    <message>
+        <source>Pull in the middle, MPa; or °C at second time.</source>
+        <comment>setting.second_reading.help</comment>
+        <translation>Zug in der Mitte, MPa; oder °C zur zweiten Zeit.</translation>
+    </message>
+    <message>
+        <source>Third reading</source>
+        <comment>setting.third_reading</comment>
+        <translation>Dritter Messwert</translation>
+    </message>
+    <message>
+        <source>Edge-on at the skin in 15 mm of glass, nm; for thickness, depth without stress in µm; or °C at the third time.</source>
+        <comment>setting.third_reading.help</comment>
+        <translation>Durch die Kante an der Oberfläche in 15 mm Glas, nm; für die Dicke die spannungsfreie Tiefe in µm; oder °C zur dritten Zeit.</translation>
+    </message>
+    <message>
+        <source>First time</source>
+        <comment>setting.first_s</comment>
+        <translation>Erste Zeit</translation>
+    </message>
+    <message>
+        <source>After the flame's start (flame).</source>
+        <comment>setting.first_s.help</comment>
+        <translation>Nach dem Beginn der Flamme (Flamme).</translation>
+    </message>
+    <message>
+        <source>Second time</source>
+        <comment>setting.second_s</comment>
+        <translation>Zweite Zeit</translation>
+    </message>
+    <message>
+        <source>The same.</source>
+        <comment>setting.second_s.help</comment>
+        <translation>Ebenso.</translation>
+    </message>
+    <message>
+        <source>Third time</source>
+        <comment>setting.third_s</comment>
+        <translation>Dritte Zeit</translation>
+    </message>
+    <message>
+        <source>The same.</source>
+        <comment>setting.third_s.help</comment>
+        <translation>Ebenso.</translation>
+    </message>
+    <message>
+        <source>Readings within</source>
+        <comment>setting.reading_pct</comment>
+        <translation>Messwerte auf</translation>
+    </message>
+    <message>
+        <source>Two of three readings are this close to the truth.</source>
+        <comment>setting.reading_pct.help</comment>
+        <translation>Zwei von drei Messwerten liegen so nahe an der Wahrheit.</translation>
+    </message>
+    <message>
+        <source>Instrument within</source>
+        <comment>setting.bias_pct</comment>
+        <translation>Messgerät auf</translation>
+    </message>
+    <message>
+        <source>What all readings are off together.</source>
+        <comment>setting.bias_pct.help</comment>
+        <translation>Was alle Messwerte gemeinsam abweichen.</translation>
+    </message>
+    <message>
+        <source>Model within</source>
+        <comment>setting.model_pct</comment>
+        <translation>Modell auf</translation>
+    </message>
+    <message>
+        <source>How far the model itself may be off.</source>
+        <comment>setting.model_pct.help</comment>
+        <translation>Wie weit das Modell selbst abweichen kann.</translation>
+    </message>
+    <message>
+        <source>Cooling coefficient of the jets</source>
+        <comment>jets</comment>
+        <translation>Kühlkoeffizient der Düsen</translation>
+    </message>
+    <message>
+        <source>Thickness</source>
+        <comment>thickness</comment>
+        <translation>Dicke</translation>
+    </message>
+    <message>
+        <source>Heat of the flame</source>
+        <comment>flame</comment>
+        <translation>Wärme der Flamme</translation>
+    </message>
+    <message>
+        <source>If all is as stated, three readings fit that badly or worse {chance:.0f} times in 100.</source>
+        <comment>chance</comment>
+        <translation>Stimmt alle Angabe, passen drei Messwerte in {chance:.0f} von 100 Fällen so schlecht oder schlechter.</translation>
+    </message>
+    <message>
+        <source>{name}: {value:.3g} {unit}, from {low:.3g} to {high:.3g} with 95 %.</source>
+        <comment>found</comment>
+        <translation>{name}: {value:.3g} {unit}, von {low:.3g} bis {high:.3g} mit 95 %.</translation>
+    </message>
+    <message>
+        <source>{name}: {value:.3g} {unit}, but anything from {low:.3g} to {high:.3g} suits. Read again, or more closely.</source>
+        <comment>wide</comment>
+        <translation>{name}: {value:.3g} {unit}, aber alles von {low:.3g} bis {high:.3g} passt. Noch einmal oder genauer messen.</translation>
+    </message>
+    <message>
+        <source>These readings do not tell: everything from {low:.3g} to {high:.3g} {unit} suits them.</source>
+        <comment>nothing</comment>
+        <translation>Diese Messwerte sagen es nicht: Alles von {low:.3g} bis {high:.3g} {unit} passt zu ihnen.</translation>
+    </message>
+    <message>
+        <source>The readings contradict each other, or the model; at best {value:.3g} {unit}, perhaps {low:.3g} to {high:.3g}. Check the readings, and what is stated beside them.</source>
+        <comment>inconsistent</comment>
+        <translation>Die Messwerte widersprechen einander oder dem Modell; am besten {value:.3g} {unit}, vielleicht {low:.3g} bis {high:.3g}. Prüfen Sie die Messwerte und was daneben angegeben ist.</translation>
+    </message>
+    <message>
+        <source>Several values suit, between {low:.3g} and {high:.3g} {unit}. Read something else as well.</source>
+        <comment>several</comment>
+        <translation>Mehrere Werte passen, zwischen {low:.3g} und {high:.3g} {unit}. Messen Sie auch etwas anderes.</translation>
+    </message>
+    <message>
+        <source>At most {high:.3g} {unit}; how little these readings do not tell.</source>
+        <comment>open_low</comment>
+        <translation>Höchstens {high:.3g} {unit}; wie wenig, sagen diese Messwerte nicht.</translation>
+    </message>
+    <message>
+        <source>At least {low:.3g} {unit}; how much these readings do not tell.</source>
+        <comment>open_high</comment>
+        <translation>Mindestens {low:.3g} {unit}; wie viel, sagen diese Messwerte nicht.</translation>
+    </message>
+    <message>
+        <source>It may be kept as a device of this site.</source>
+        <comment>usable</comment>
+        <translation>Es kann als Gerät dieses Hauses behalten werden.</translation>
+    </message>
+    <message>
+        <source>Do not keep it as a device: it is not known well enough.</source>
+        <comment>not_usable</comment>
+        <translation>Nicht als Gerät behalten: Es ist nicht genau genug bekannt.</translation>
+    </message>
+    <message>
+        <source>Readings beside the fitted model</source>
+        <comment>compared</comment>
+        <translation>Messwerte neben dem angepassten Modell</translation>
+    </message>
+    <message>
+        <source>reading</source>
+        <comment>reading</comment>
+        <translation>Messwert</translation>
+    </message>
+    <message>
+        <source>read</source>
+        <comment>read</comment>
+        <translation>gemessen</translation>
+    </message>
+    <message>
+        <source>model</source>
+        <comment>fitted</comment>
+        <translation>Modell</translation>
+    </message>
+    <message>
+        <source>apart by (of its doubt)</source>
+        <comment>pull</comment>
+        <translation>Abstand (in Unsicherheiten)</translation>
+    </message>
+    <message>
+        <source>squeeze at the surface, MPa</source>
+        <comment>surface_MPa</comment>
+        <translation>Druck an der Oberfläche, MPa</translation>
+    </message>
+    <message>
+        <source>pull in the middle, MPa</source>
+        <comment>centre_MPa</comment>
+        <translation>Zug in der Mitte, MPa</translation>
+    </message>
+    <message>
+        <source>edge-on at the skin, nm</source>
+        <comment>edge_nm</comment>
+        <translation>Kante, an der Oberfläche, nm</translation>
+    </message>
+    <message>
+        <source>depth without stress, µm</source>
+        <comment>neutral_um</comment>
+        <translation>spannungsfreie Tiefe, µm</translation>
+    </message>
+    <message>
+        <source>°C at the first time</source>
+        <comment>first_C</comment>
+        <translation>°C zur ersten Zeit</translation>
+    </message>
+    <message>
+        <source>°C at the second time</source>
+        <comment>second_C</comment>
+        <translation>°C zur zweiten Zeit</translation>
+    </message>
+    <message>
+        <source>°C at the third time</source>
+        <comment>third_C</comment>
+        <translation>°C zur dritten Zeit</translation>
+    </message>
+    <message>
+        <source>unknown</source>
+        <comment>unknown</comment>
+        <translation>unbekannt</translation>
+    </message>
+    <message>
+        <source>reading</source>
+        <comment>modelled</comment>
+        <translation>Messwert</translation>
+    </message>
+    <message>
+        <source>Least squares for one unknown; everything else is taken as stated. The interval holds the truth in 95 of 100 cases if the uncertainties are as stated.</source>
+        <comment>limit_fit</comment>
+        <translation>Kleinste Quadrate für eine Unbekannte; alles andere gilt wie angegeben. Das Intervall enthält die Wahrheit in 95 von 100 Fällen, wenn die Unsicherheiten so sind wie angegeben.</translation>
+    </message>
+    <message>
+        <source>The plate is wide and cooled alike on both faces.</source>
+        <comment>limit_plate</comment>
+        <translation>Die Platte ist weit und auf beiden Flächen gleich gekühlt.</translation>
+    </message>
+    <message>
+        <source>Temperatures are those of the outside in the middle of the ring, of a bottle that turns, while the flame burns.</source>
+        <comment>limit_burner</comment>
+        <translation>Temperaturen gelten außen in der Ringmitte einer drehenden Flasche, während die Flamme brennt.</translation>
     </message>
 </context>
 </TS>

@@ -8,6 +8,11 @@
         <comment>name</comment>
         <translation>Español</translation>
     </message>
+    <message>
+        <source>1.5</source>
+        <comment>decimal</comment>
+        <translation>1,5</translation>
+    </message>
 </context>
 <context>
     <name>scene.bubble</name>
@@ -6412,9 +6417,9 @@
         <translation>Mapa de supuestos</translation>
     </message>
     <message>
-        <source>Ctrl+1 to 7 pages · Ctrl+L this list · Tab on · Ctrl+P print or save · Esc stop</source>
+        <source>Ctrl+1 to 7 pages · Ctrl+L this list · Tab on · Ctrl+P print · Esc stop</source>
         <comment>bench.keys</comment>
-        <translation>Ctrl+1 a 7 páginas · Ctrl+L esta lista · Tab seguir · Ctrl+P imprimir o guardar · Esc parar</translation>
+        <translation>Ctrl+1 a 7 páginas · Ctrl+L esta lista · Tab avanzar · Ctrl+P imprimir · Esc parar</translation>
     </message>
     <message>
         <source>What is put in</source>
@@ -6697,11 +6702,6 @@
         <translation>Las flechas eligen un punto; la línea de abajo dice sus valores.</translation>
     </message>
     <message>
-        <source>A map is one run a point, with no spread; a border is no finer than its points.</source>
-        <comment>bench.map.limit</comment>
-        <translation>Un mapa es una pasada por punto, sin dispersión; una frontera no es más fina que sus puntos.</translation>
-    </message>
-    <message>
         <source>Save table …</source>
         <comment>bench.csv</comment>
         <translation>Guardar tabla …</translation>
@@ -6892,9 +6892,9 @@
         <translation>Grupos que lo han logrado: {count} de {groups}</translation>
     </message>
     <message>
-        <source>Largest retardation seen</source>
+        <source>Largest retardation in the middle</source>
         <comment>outreach.peak</comment>
-        <translation>Mayor retardo visto</translation>
+        <translation>Mayor retardo en el centro</translation>
     </message>
     <message>
         <source>{ask}  ·  {tries}</source>
@@ -6967,6 +6967,11 @@
         <translation>Solo se cuentan manos: sin nombres, y estos números no delatan a nadie.</translation>
     </message>
     <message>
+        <source>Gained {percent} % of what could be gained</source>
+        <comment>votes.gain</comment>
+        <translation>Ganado el {percent} % de lo que se podía ganar</translation>
+    </message>
+    <message>
         <source>Save as a table …</source>
         <comment>votes.save</comment>
         <translation>Guardar como tabla …</translation>
@@ -7000,6 +7005,11 @@
         <source>Number of the worksheet</source>
         <comment>handout.seed</comment>
         <translation>Número de la hoja de trabajo</translation>
+    </message>
+    <message>
+        <source>Another number</source>
+        <comment>handout.other</comment>
+        <translation>Otro número</translation>
     </message>
     <message>
         <source>Paper size</source>
@@ -7045,6 +7055,2803 @@
         <source>warm lamp</source>
         <comment>hazard.warm-lamp</comment>
         <translation>lámpara caliente</translation>
+    </message>
+</context>
+<context>
+    <name>short</name>
+    <message>
+        <source>Bubble</source>
+        <comment>bubble</comment>
+        <translation>Matraz</translation>
+    </message>
+    <message>
+        <source>Cooling</source>
+        <comment>cooling</comment>
+        <translation>Enfriado</translation>
+    </message>
+    <message>
+        <source>Dish</source>
+        <comment>dish</comment>
+        <translation>Bandeja</translation>
+    </message>
+    <message>
+        <source>Light table</source>
+        <comment>light-table</comment>
+        <translation>Mesa de luz</translation>
+    </message>
+    <message>
+        <source>Pour</source>
+        <comment>pour</comment>
+        <translation>Vasos</translation>
+    </message>
+    <message>
+        <source>Push pull</source>
+        <comment>push-pull</comment>
+        <translation>Empuje y tirón</translation>
+    </message>
+    <message>
+        <source>Ring</source>
+        <comment>ring</comment>
+        <translation>Botella</translation>
+    </message>
+    <message>
+        <source>Touch</source>
+        <comment>touch</comment>
+        <translation>Toque cálido</translation>
+    </message>
+    <message>
+        <source>Toughen</source>
+        <comment>toughen</comment>
+        <translation>Templar</translation>
+    </message>
+</context>
+<context>
+    <name>view</name>
+    <message>
+        <source>Daylight</source>
+        <comment>choice.lamp.daylight</comment>
+        <translation>Luz de día</translation>
+    </message>
+    <message>
+        <source>Incandescent</source>
+        <comment>choice.lamp.incandescent</comment>
+        <translation>Incandescente</translation>
+    </message>
+    <message>
+        <source>White led</source>
+        <comment>choice.lamp.white-led</comment>
+        <translation>LED blanca</translation>
+    </message>
+    <message>
+        <source>Sodium</source>
+        <comment>choice.lamp.sodium</comment>
+        <translation>Sodio</translation>
+    </message>
+    <message>
+        <source>Green</source>
+        <comment>choice.lamp.green</comment>
+        <translation>Verde</translation>
+    </message>
+    <message>
+        <source>Temperature</source>
+        <comment>choice.section.temperature</comment>
+        <translation>Temperatura</translation>
+    </message>
+    <message>
+        <source>Stress</source>
+        <comment>choice.section.stress</comment>
+        <translation>Tensión</translation>
+    </message>
+</context>
+<context>
+    <name>venue</name>
+    <message>
+        <source>Audience's distance</source>
+        <comment>audience_distance_m</comment>
+        <translation>Distancia del público</translation>
+    </message>
+    <message>
+        <source>From flame and breakage to the nearest seat, m, as your assessment says.</source>
+        <comment>audience_distance_m.ask</comment>
+        <translation>De la llama y la rotura al asiento más cercano, m, según su evaluación.</translation>
+    </message>
+    <message>
+        <source>Eyewear, presenter</source>
+        <comment>eyewear_presenter</comment>
+        <translation>Protección ocular, presentador</translation>
+    </message>
+    <message>
+        <source>What the presenter wears, and when.</source>
+        <comment>eyewear_presenter.ask</comment>
+        <translation>Qué lleva quien presenta, y cuándo.</translation>
+    </message>
+    <message>
+        <source>Eyewear, helpers</source>
+        <comment>eyewear_helpers</comment>
+        <translation>Protección ocular, ayudantes</translation>
+    </message>
+    <message>
+        <source>What a helper wears who comes up, and when.</source>
+        <comment>eyewear_helpers.ask</comment>
+        <translation>Qué lleva el ayudante que sube, y cuándo.</translation>
+    </message>
+    <message>
+        <source>Eyewear, audience</source>
+        <comment>eyewear_audience</comment>
+        <translation>Protección ocular, público</translation>
+    </message>
+    <message>
+        <source>What the audience wears, or why nothing.</source>
+        <comment>eyewear_audience.ask</comment>
+        <translation>Qué lleva el público, o por qué nada.</translation>
+    </message>
+    <message>
+        <source>Approves the show</source>
+        <comment>approver</comment>
+        <translation>Aprueba la demostración</translation>
+    </message>
+    <message>
+        <source>The role that approves flame and breakage; no name.</source>
+        <comment>approver.ask</comment>
+        <translation>El cargo que aprueba llama y rotura; sin nombre.</translation>
+    </message>
+    <message>
+        <source>Extinguisher</source>
+        <comment>extinguisher_place</comment>
+        <translation>Extintor</translation>
+    </message>
+    <message>
+        <source>Where it hangs, and of which kind.</source>
+        <comment>extinguisher_place.ask</comment>
+        <translation>Dónde cuelga, y de qué tipo.</translation>
+    </message>
+    <message>
+        <source>Burner's shut-off</source>
+        <comment>burner_shut_off_place</comment>
+        <translation>Cierre del quemador</translation>
+    </message>
+    <message>
+        <source>Where the fuel is shut off.</source>
+        <comment>burner_shut_off_place.ask</comment>
+        <translation>Dónde se cierra el combustible.</translation>
+    </message>
+    <message>
+        <source>Exits</source>
+        <comment>exits</comment>
+        <translation>Salidas</translation>
+    </message>
+    <message>
+        <source>Each way out, as it is announced.</source>
+        <comment>exits.ask</comment>
+        <translation>Cada salida, tal como se anuncia.</translation>
+    </message>
+    <message>
+        <source>Assembly point</source>
+        <comment>assembly_point</comment>
+        <translation>Punto de reunión</translation>
+    </message>
+    <message>
+        <source>Where everybody meets outside.</source>
+        <comment>assembly_point.ask</comment>
+        <translation>Dónde se reúnen todos fuera.</translation>
+    </message>
+    <message>
+        <source>Emergency number</source>
+        <comment>emergency_number</comment>
+        <translation>Número de emergencia</translation>
+    </message>
+    <message>
+        <source>What to dial from this room.</source>
+        <comment>emergency_number.ask</comment>
+        <translation>Qué se marca desde esta sala.</translation>
+    </message>
+    <message>
+        <source>First aid</source>
+        <comment>first_aid</comment>
+        <translation>Primeros auxilios</translation>
+    </message>
+    <message>
+        <source>Where the box is, and the role that helps.</source>
+        <comment>first_aid.ask</comment>
+        <translation>Dónde está el botiquín, y qué cargo ayuda.</translation>
+    </message>
+    <message>
+        <source>Sound and flash warning</source>
+        <comment>warning</comment>
+        <translation>Aviso de ruidos y destellos</translation>
+    </message>
+    <message>
+        <source>What is said of bangs, light and flashes before.</source>
+        <comment>warning.ask</comment>
+        <translation>Qué se dice antes de estallidos, luz y destellos.</translation>
+    </message>
+    <message>
+        <source>Hall's depth</source>
+        <comment>hall_depth_m</comment>
+        <translation>Fondo de la sala</translation>
+    </message>
+    <message>
+        <source>Screen to the last row, m.</source>
+        <comment>hall_depth_m.ask</comment>
+        <translation>De la pantalla a la última fila, m.</translation>
+    </message>
+    <message>
+        <source>Picture's height</source>
+        <comment>picture_height_m</comment>
+        <translation>Altura de la imagen</translation>
+    </message>
+    <message>
+        <source>Of the projected picture, m.</source>
+        <comment>picture_height_m.ask</comment>
+        <translation>De la imagen proyectada, m.</translation>
+    </message>
+    <message>
+        <source>Picture's width</source>
+        <comment>picture_width_m</comment>
+        <translation>Anchura de la imagen</translation>
+    </message>
+    <message>
+        <source>Of the projected picture, m.</source>
+        <comment>picture_width_m.ask</comment>
+        <translation>De la imagen proyectada, m.</translation>
+    </message>
+</context>
+<context>
+    <name>review</name>
+    <message>
+        <source>Missing: ask who approves the show</source>
+        <comment>missing</comment>
+        <translation>Falta: pregunte quién aprueba la demostración</translation>
+    </message>
+    <message>
+        <source>Reviewed by {role} on {day}</source>
+        <comment>reviewed</comment>
+        <translation>Revisado por {role} el {day}</translation>
+    </message>
+    <message>
+        <source>Review out of date: by {role} on {day}</source>
+        <comment>late</comment>
+        <translation>Revisión caducada: por {role} el {day}</translation>
+    </message>
+    <message>
+        <source>Not reviewed: the review by {role} on {day} lies ahead</source>
+        <comment>ahead</comment>
+        <translation>Sin revisar: la revisión de {role} del {day} es futura</translation>
+    </message>
+    <message>
+        <source>Not reviewed: how long the review by {role} on {day} holds is not said</source>
+        <comment>days</comment>
+        <translation>Sin revisar: no se dice cuánto vale la revisión de {role} del {day}</translation>
+    </message>
+    <message>
+        <source>Not reviewed yet</source>
+        <comment>never</comment>
+        <translation>Aún sin revisar</translation>
+    </message>
+</context>
+<context>
+    <name>checklist</name>
+    <message>
+        <source>Follow your venue's approved assessment; if this differs, theirs wins.</source>
+        <comment>follow</comment>
+        <translation>Siga la evaluación aprobada de su centro; si difiere de esto, prevalece la suya.</translation>
+    </message>
+    <message>
+        <source>presenter: eyewear for {hazard}</source>
+        <comment>presenter</comment>
+        <translation>presentador: protección ocular para {hazard}</translation>
+    </message>
+    <message>
+        <source>helper: {eyewear}</source>
+        <comment>helper</comment>
+        <translation>ayudante: {eyewear}</translation>
+    </message>
+    <message>
+        <source>Flame out, fuel shut off.</source>
+        <comment>flame</comment>
+        <translation>Llama apagada, combustible cerrado.</translation>
+    </message>
+    <message>
+        <source>Hot pieces stay on the mat, marked hot, until they have been checked cold.</source>
+        <comment>hot</comment>
+        <translation>Las piezas calientes quedan en la estera, marcadas, hasta comprobar que están frías.</translation>
+    </message>
+    <message>
+        <source>Hot water emptied, floor dry.</source>
+        <comment>water</comment>
+        <translation>Agua caliente vaciada, suelo seco.</translation>
+    </message>
+    <message>
+        <source>Shards brushed up into the labelled container; table and floor looked over.</source>
+        <comment>shards</comment>
+        <translation>Fragmentos barridos al recipiente rotulado; mesa y suelo revisados.</translation>
+    </message>
+    <message>
+        <source>Pieces counted in; what broke is written down; new ones counted out.</source>
+        <comment>pieces</comment>
+        <translation>Piezas contadas al volver; lo roto, anotado; las nuevas, contadas.</translation>
+    </message>
+    <message>
+        <source>Props back in their places.</source>
+        <comment>props</comment>
+        <translation>Material otra vez en su sitio.</translation>
+    </message>
+    <message>
+        <source>Eyewear wiped and back on its hooks.</source>
+        <comment>eyewear</comment>
+        <translation>Gafas limpias y otra vez en sus ganchos.</translation>
+    </message>
+    <message>
+        <source>Counts of hands cleared.</source>
+        <comment>hands</comment>
+        <translation>Recuentos de manos borrados.</translation>
+    </message>
+    <message>
+        <source>The sheet is back at its first step.</source>
+        <comment>first</comment>
+        <translation>El guion está otra vez en su primer paso.</translation>
+    </message>
+    <message>
+        <source>Attendance, near misses and odd questions are written down.</source>
+        <comment>journal</comment>
+        <translation>Asistencia, incidentes y preguntas curiosas están anotados.</translation>
+    </message>
+    <message>
+        <source>flame</source>
+        <comment>hazard.flame</comment>
+        <translation>llama</translation>
+    </message>
+    <message>
+        <source>hot-glass</source>
+        <comment>hazard.hot-glass</comment>
+        <translation>vidrio caliente</translation>
+    </message>
+    <message>
+        <source>breakage</source>
+        <comment>hazard.breakage</comment>
+        <translation>rotura</translation>
+    </message>
+    <message>
+        <source>hot-water</source>
+        <comment>hazard.hot-water</comment>
+        <translation>agua caliente</translation>
+    </message>
+    <message>
+        <source>stored-energy</source>
+        <comment>hazard.stored-energy</comment>
+        <translation>energía almacenada</translation>
+    </message>
+</context>
+<context>
+    <name>hot</name>
+    <message>
+        <source>Tongs and the insulated mat; hot glass looks cold.</source>
+        <comment>handle</comment>
+        <translation>Pinzas y la estera aislante; el vidrio caliente parece frío.</translation>
+    </message>
+    <message>
+        <source>{name}: hot. {handle}</source>
+        <comment>always</comment>
+        <translation>{name}: caliente. {handle}</translation>
+    </message>
+    <message>
+        <source>{name}: hot until at least {until}. {handle}</source>
+        <comment>hot</comment>
+        <translation>{name}: caliente al menos hasta {until}. {handle}</translation>
+    </message>
+    <message>
+        <source>{name}: was hot until at least {until} and may be still. {handle}</source>
+        <comment>was</comment>
+        <translation>{name}: estuvo caliente al menos hasta {until} y quizá siga así. {handle}</translation>
+    </message>
+</context>
+<context>
+    <name>pieces</name>
+    <message>
+        <source>{batch}: {out} out, {back} back, {broken} broken: the count balances</source>
+        <comment>even</comment>
+        <translation>{batch}: {out} salieron, {back} volvieron, {broken} rotas: la cuenta cuadra</translation>
+    </message>
+    <message>
+        <source>{batch}: {out} out, {back} back, {broken} broken: {apart} not found yet, look for them before anybody comes in</source>
+        <comment>short</comment>
+        <translation>{batch}: {out} salieron, {back} volvieron, {broken} rotas: {apart} sin encontrar, búsquelas antes de que entre nadie</translation>
+    </message>
+    <message>
+        <source>{batch}: {out} out, {back} back, {broken} broken: {apart} more than went out, count again</source>
+        <comment>over</comment>
+        <translation>{batch}: {out} salieron, {back} volvieron, {broken} rotas: {apart} más de las que salieron, cuente otra vez</translation>
+    </message>
+</context>
+<context>
+    <name>bench</name>
+    <message>
+        <source>This prepares a demonstration. It never clears a piece of glass for use, and no number here says that a real piece is safe.</source>
+        <comment>caution_show</comment>
+        <translation>Esto prepara una demostración. Nunca autoriza el uso de una pieza de vidrio, y ningún número de aquí dice que una pieza real sea segura.</translation>
+    </message>
+    <message>
+        <source>It does not replace your venue's assessment: where the two differ, theirs wins.</source>
+        <comment>caution_venue</comment>
+        <translation>No sustituye la evaluación de su centro: donde difieran, prevalece la suya.</translation>
+    </message>
+    <message>
+        <source>A range holds nine of ten cases within the tolerances that are stated; what nobody stated is not in it.</source>
+        <comment>limit_range</comment>
+        <translation>Un intervalo contiene nueve de cada diez casos dentro de las tolerancias indicadas; lo que nadie indicó no está en él.</translation>
+    </message>
+    <message>
+        <source>The glass is taken as the file '{glass}' has it; another maker's may differ by some percent in every value.</source>
+        <comment>limit_glass</comment>
+        <translation>El vidrio se toma como lo da el archivo «{glass}»; el de otro fabricante puede diferir algunos puntos por ciento en cada valor.</translation>
+    </message>
+    <message>
+        <source>This is a first estimate; the runs that make the ranges sharp are still to come.</source>
+        <comment>first</comment>
+        <translation>Esta es una primera estimación; faltan las pasadas que afinan los intervalos.</translation>
+    </message>
+    <message>
+        <source>share</source>
+        <comment>share</comment>
+        <translation>parte</translation>
+    </message>
+    <message>
+        <source>probability</source>
+        <comment>probability</comment>
+        <translation>probabilidad</translation>
+    </message>
+    <message>
+        <source>Worked out, with no chances drawn.</source>
+        <comment>drawn_none</comment>
+        <translation>Calculado, sin sorteo al azar.</translation>
+    </message>
+    <message>
+        <source>{runs} of {most} runs, seed {seed}.</source>
+        <comment>drawn</comment>
+        <translation>{runs} de {most} pasadas, semilla {seed}.</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <comment>nothing</comment>
+        <translation>ninguno</translation>
+    </message>
+    <message>
+        <source>under {percent}</source>
+        <comment>under</comment>
+        <translation>menos de {percent}</translation>
+    </message>
+    <message>
+        <source>over {percent}</source>
+        <comment>over</comment>
+        <translation>más de {percent}</translation>
+    </message>
+    <message>
+        <source>What makes it spread</source>
+        <comment>matters</comment>
+        <translation>De dónde viene la dispersión</translation>
+    </message>
+    <message>
+        <source>tolerance</source>
+        <comment>of</comment>
+        <translation>tolerancia</translation>
+    </message>
+    <message>
+        <source>wall</source>
+        <comment>by_wall</comment>
+        <translation>pared</translation>
+    </message>
+    <message>
+        <source>flame</source>
+        <comment>by_flame</comment>
+        <translation>llama</translation>
+    </message>
+    <message>
+        <source>where the drop lands</source>
+        <comment>by_aim</comment>
+        <translation>dónde cae la gota</translation>
+    </message>
+    <message>
+        <source>thickness</source>
+        <comment>by_thick</comment>
+        <translation>espesor</translation>
+    </message>
+    <message>
+        <source>the oven's thermometer</source>
+        <comment>by_error</comment>
+        <translation>termómetro del horno</translation>
+    </message>
+    <message>
+        <source>air and draught</source>
+        <comment>by_air</comment>
+        <translation>aire y corriente</translation>
+    </message>
+    <message>
+        <source>start of the jets</source>
+        <comment>by_start</comment>
+        <translation>inicio de los chorros</translation>
+    </message>
+    <message>
+        <source>jets</source>
+        <comment>by_jets</comment>
+        <translation>chorros</translation>
+    </message>
+    <message>
+        <source>reading</source>
+        <comment>by_reading</comment>
+        <translation>lectura</translation>
+    </message>
+    <message>
+        <source>from the middle to the surface</source>
+        <comment>by_ratio</comment>
+        <translation>del centro a la superficie</translation>
+    </message>
+    <message>
+        <source>foot</source>
+        <comment>by_base</comment>
+        <translation>fondo</translation>
+    </message>
+    <message>
+        <source>together, or not in proportion</source>
+        <comment>by_rest</comment>
+        <translation>juntas, o sin proporción</translation>
+    </message>
+    <message>
+        <source>What makes most of the spread is the wall: measure it.</source>
+        <comment>most_wall</comment>
+        <translation>La mayor parte de la dispersión viene de la pared: mídala.</translation>
+    </message>
+    <message>
+        <source>What makes most of the spread is the flame: set it by a gauge, not by eye.</source>
+        <comment>most_flame</comment>
+        <translation>La mayor parte de la dispersión viene de la llama: ajústela con un medidor, no a ojo.</translation>
+    </message>
+    <message>
+        <source>What makes most of the spread is where the drop lands: use a guide.</source>
+        <comment>most_aim</comment>
+        <translation>La mayor parte de la dispersión viene de dónde cae la gota: use una guía.</translation>
+    </message>
+    <message>
+        <source>What makes most of the spread is the thickness: measure it.</source>
+        <comment>most_thick</comment>
+        <translation>La mayor parte de la dispersión viene del espesor: mídalo.</translation>
+    </message>
+    <message>
+        <source>What makes most of the spread is the oven's thermometer: have it checked.</source>
+        <comment>most_error</comment>
+        <translation>La mayor parte de la dispersión viene del termómetro del horno: hágalo revisar.</translation>
+    </message>
+    <message>
+        <source>What makes most of the spread is air and draught: keep them alike.</source>
+        <comment>most_air</comment>
+        <translation>La mayor parte de la dispersión viene del aire y la corriente: manténgalos iguales.</translation>
+    </message>
+    <message>
+        <source>What makes most of the spread is the heat at the start of the jets.</source>
+        <comment>most_start</comment>
+        <translation>La mayor parte de la dispersión viene de la temperatura al inicio de los chorros.</translation>
+    </message>
+    <message>
+        <source>What makes most of the spread is the jets: match them to a real plate first.</source>
+        <comment>most_jets</comment>
+        <translation>La mayor parte de la dispersión viene de los chorros: ajústelos antes con una placa real.</translation>
+    </message>
+    <message>
+        <source>What makes most of the spread is the reading: read it again.</source>
+        <comment>most_reading</comment>
+        <translation>La mayor parte de la dispersión viene de la lectura: lea otra vez.</translation>
+    </message>
+    <message>
+        <source>What makes most of the spread is the step from the middle to the surface: read the skin as well.</source>
+        <comment>most_ratio</comment>
+        <translation>La mayor parte de la dispersión viene del paso del centro a la superficie: lea también la piel.</translation>
+    </message>
+    <message>
+        <source>What makes most of the spread is the foot: sort the flasks by it.</source>
+        <comment>most_base</comment>
+        <translation>La mayor parte de la dispersión viene del fondo: clasifique los matraces por él.</translation>
+    </message>
+    <message>
+        <source>A map is one run a point, with no spread; a border is no finer than its points.</source>
+        <comment>limit_map</comment>
+        <translation>Un mapa es una pasada por punto, sin dispersión; una frontera no es más fina que sus puntos.</translation>
+    </message>
+</context>
+<context>
+    <name>bench.flame</name>
+    <message>
+        <source>How long must my bottle stay in the flame, so that it cracks when the drop lands?</source>
+        <comment>help</comment>
+        <translation>¿Cuánto tiempo debe estar mi botella en la llama para que se agriete al caer la gota?</translation>
+    </message>
+    <message>
+        <source>Glass</source>
+        <comment>setting.glass</comment>
+        <translation>Vidrio</translation>
+    </message>
+    <message>
+        <source>What the bottle is made of.</source>
+        <comment>setting.glass.help</comment>
+        <translation>De qué está hecha la botella.</translation>
+    </message>
+    <message>
+        <source>Borosilicate</source>
+        <comment>choice.glass.borosilicate</comment>
+        <translation>Borosilicato</translation>
+    </message>
+    <message>
+        <source>Fused silica</source>
+        <comment>choice.glass.fused-silica</comment>
+        <translation>Sílice fundida</translation>
+    </message>
+    <message>
+        <source>Lead crystal</source>
+        <comment>choice.glass.lead-crystal</comment>
+        <translation>Cristal de plomo</translation>
+    </message>
+    <message>
+        <source>Soda lime</source>
+        <comment>choice.glass.soda-lime</comment>
+        <translation>Sodocálcico</translation>
+    </message>
+    <message>
+        <source>Diameter</source>
+        <comment>setting.outer_diameter_mm</comment>
+        <translation>Diámetro</translation>
+    </message>
+    <message>
+        <source>Outer diameter of the bottle's body.</source>
+        <comment>setting.outer_diameter_mm.help</comment>
+        <translation>Diámetro exterior del cuerpo de la botella.</translation>
+    </message>
+    <message>
+        <source>Wall</source>
+        <comment>setting.wall_mm</comment>
+        <translation>Pared</translation>
+    </message>
+    <message>
+        <source>Thickness of the wall.</source>
+        <comment>setting.wall_mm.help</comment>
+        <translation>Espesor de la pared.</translation>
+    </message>
+    <message>
+        <source>Flame width</source>
+        <comment>setting.ring_width_mm</comment>
+        <translation>Anchura de la llama</translation>
+    </message>
+    <message>
+        <source>Width of the flame at half its heat.</source>
+        <comment>setting.ring_width_mm.help</comment>
+        <translation>Anchura de la llama a la mitad de su calor.</translation>
+    </message>
+    <message>
+        <source>Flame</source>
+        <comment>setting.flame_kW_m2</comment>
+        <translation>Llama</translation>
+    </message>
+    <message>
+        <source>Heat into the ring, averaged over the turn.</source>
+        <comment>setting.flame_kW_m2.help</comment>
+        <translation>Calor al anillo, promediado en el giro.</translation>
+    </message>
+    <message>
+        <source>Score</source>
+        <comment>setting.score_depth_um</comment>
+        <translation>Incisión</translation>
+    </message>
+    <message>
+        <source>Depth of the scored line; 0: none.</source>
+        <comment>setting.score_depth_um.help</comment>
+        <translation>Profundidad de la línea marcada; 0: ninguna.</translation>
+    </message>
+    <message>
+        <source>Drop after</source>
+        <comment>setting.delay_s</comment>
+        <translation>Gota tras</translation>
+    </message>
+    <message>
+        <source>From the flame's end to the drop.</source>
+        <comment>setting.delay_s.help</comment>
+        <translation>Del fin de la llama a la gota.</translation>
+    </message>
+    <message>
+        <source>Longest</source>
+        <comment>setting.longest_s</comment>
+        <translation>Más largo</translation>
+    </message>
+    <message>
+        <source>Longest heating to look at.</source>
+        <comment>setting.longest_s.help</comment>
+        <translation>Calentamiento más largo que se mira.</translation>
+    </message>
+    <message>
+        <source>Wanted</source>
+        <comment>setting.want_pct</comment>
+        <translation>Deseado</translation>
+    </message>
+    <message>
+        <source>Odds of success that are asked for.</source>
+        <comment>setting.want_pct.help</comment>
+        <translation>Probabilidad de éxito que se pide.</translation>
+    </message>
+    <message>
+        <source>Wall within</source>
+        <comment>setting.wall_tol_pct</comment>
+        <translation>Pared ±</translation>
+    </message>
+    <message>
+        <source>From bottle to bottle, to both sides.</source>
+        <comment>setting.wall_tol_pct.help</comment>
+        <translation>De botella a botella, hacia ambos lados.</translation>
+    </message>
+    <message>
+        <source>Flame within</source>
+        <comment>setting.flame_tol_pct</comment>
+        <translation>Llama ±</translation>
+    </message>
+    <message>
+        <source>From time to time, to both sides.</source>
+        <comment>setting.flame_tol_pct.help</comment>
+        <translation>De una vez a otra, hacia ambos lados.</translation>
+    </message>
+    <message>
+        <source>Drop within</source>
+        <comment>setting.aim_mm</comment>
+        <translation>Gota ±</translation>
+    </message>
+    <message>
+        <source>How far the drop may miss the ring's middle.</source>
+        <comment>setting.aim_mm.help</comment>
+        <translation>Cuánto puede desviarse la gota del centro del anillo.</translation>
+    </message>
+    <message>
+        <source>Runs</source>
+        <comment>setting.runs</comment>
+        <translation>Pasadas</translation>
+    </message>
+    <message>
+        <source>More take longer and say it more finely.</source>
+        <comment>setting.runs.help</comment>
+        <translation>Más tardan más y lo dicen con más detalle.</translation>
+    </message>
+    <message>
+        <source>16</source>
+        <comment>choice.runs.16</comment>
+        <translation>16</translation>
+    </message>
+    <message>
+        <source>32</source>
+        <comment>choice.runs.32</comment>
+        <translation>32</translation>
+    </message>
+    <message>
+        <source>64</source>
+        <comment>choice.runs.64</comment>
+        <translation>64</translation>
+    </message>
+    <message>
+        <source>128</source>
+        <comment>choice.runs.128</comment>
+        <translation>128</translation>
+    </message>
+    <message>
+        <source>256</source>
+        <comment>choice.runs.256</comment>
+        <translation>256</translation>
+    </message>
+    <message>
+        <source>Seed</source>
+        <comment>setting.seed</comment>
+        <translation>Semilla</translation>
+    </message>
+    <message>
+        <source>The same seed draws the same chances again.</source>
+        <comment>setting.seed.help</comment>
+        <translation>La misma semilla repite el mismo azar.</translation>
+    </message>
+    <message>
+        <source>Window opens</source>
+        <comment>opens</comment>
+        <translation>Se abre la ventana</translation>
+    </message>
+    <message>
+        <source>Window closes</source>
+        <comment>closes</comment>
+        <translation>Se cierra la ventana</translation>
+    </message>
+    <message>
+        <source>Best time in the flame</source>
+        <comment>best_s</comment>
+        <translation>Mejor tiempo en la llama</translation>
+    </message>
+    <message>
+        <source>Cracks when the drop lands</source>
+        <comment>best_odds</comment>
+        <translation>Se agrieta al caer la gota</translation>
+    </message>
+    <message>
+        <source>Cracks by itself or sags</source>
+        <comment>best_alone</comment>
+        <translation>Se agrieta sola o se hunde</translation>
+    </message>
+    <message>
+        <source>Does not crack</source>
+        <comment>best_none</comment>
+        <translation>No se agrieta</translation>
+    </message>
+    <message>
+        <source>Leave the bottle in the flame for {opens:.0f} to {closes:.0f} s: then the crack comes when the drop lands in {want:.0f} of 100 tries or more.</source>
+        <comment>window</comment>
+        <translation>Deje la botella en la llama de {opens:.0f} a {closes:.0f} s: la grieta llega al caer la gota en {want:.0f} de 100 intentos o más.</translation>
+    </message>
+    <message>
+        <source>Between {opens:.0f} and {closes:.0f} s that holds for nineteen of twenty bottles, however they fall within the tolerances.</source>
+        <comment>surest</comment>
+        <translation>Entre {opens:.0f} y {closes:.0f} s vale para diecinueve de veinte botellas, caigan donde caigan dentro de las tolerancias.</translation>
+    </message>
+    <message>
+        <source>No single time suits all bottles within the tolerances: measure walls and flame better, or try one first.</source>
+        <comment>no_surest</comment>
+        <translation>Ningún tiempo vale para todas las botellas dentro de las tolerancias: mida mejor paredes y llama, o pruebe antes con una.</translation>
+    </message>
+    <message>
+        <source>No time in the flame gives {want:.0f} %: at best {odds:.0f} %, after {best:.0f} s. A deeper score, another flame or a quicker drop may help.</source>
+        <comment>no_window</comment>
+        <translation>Ningún tiempo en la llama da el {want:.0f} %: como mucho {odds:.0f} %, a los {best:.0f} s. Una incisión más honda, otra llama o una gota más rápida pueden ayudar.</translation>
+    </message>
+    <message>
+        <source>It would stay good for longer than the {longest:.0f} s that were looked at.</source>
+        <comment>open_end</comment>
+        <translation>Seguiría valiendo más allá de los {longest:.0f} s que se miraron.</translation>
+    </message>
+    <message>
+        <source>Shorter, and the drop finds the ring too cool: nothing happens. Longer, and heat alone cracks it, before the drop.</source>
+        <comment>wait_cold</comment>
+        <translation>Menos, y la gota halla el anillo demasiado frío: no pasa nada. Más, y el calor solo la agrieta, antes de la gota.</translation>
+    </message>
+    <message>
+        <source>What happens, by time in the flame</source>
+        <comment>fates</comment>
+        <translation>Qué pasa, según el tiempo en la llama</translation>
+    </message>
+    <message>
+        <source>time in the flame</source>
+        <comment>seconds</comment>
+        <translation>tiempo en la llama</translation>
+    </message>
+    <message>
+        <source>odds</source>
+        <comment>odds</comment>
+        <translation>probabilidad</translation>
+    </message>
+    <message>
+        <source>cracks at the drop</source>
+        <comment>drop</comment>
+        <translation>se agrieta con la gota</translation>
+    </message>
+    <message>
+        <source>by itself, or sags</source>
+        <comment>alone</comment>
+        <translation>sola, o se hunde</translation>
+    </message>
+    <message>
+        <source>does not crack</source>
+        <comment>none</comment>
+        <translation>no se agrieta</translation>
+    </message>
+    <message>
+        <source>wanted</source>
+        <comment>want</comment>
+        <translation>deseado</translation>
+    </message>
+    <message>
+        <source>The flame is a ring that burns evenly around a turning bottle, and the drop a full ring of water. A bottle that does not turn is another case.</source>
+        <comment>limit_ring</comment>
+        <translation>La llama es un anillo que arde por igual alrededor de una botella que gira, y la gota, un anillo completo de agua. Una botella que no gira es otro caso.</translation>
+    </message>
+    <message>
+        <source>Each bottle is heated once; what the drop does is run at a few heating times and interpolated between them.</source>
+        <comment>limit_followed</comment>
+        <translation>Cada botella se calienta una vez; el efecto de la gota se calcula para unos pocos tiempos y se interpola entre ellos.</translation>
+    </message>
+    <message>
+        <source>The score's depth scatters by a factor of 1.3 about what is stated (hand scoring, assumed), and old scratches elsewhere are those of ordinary handled ware.</source>
+        <comment>limit_score</comment>
+        <translation>La profundidad de la incisión varía en un factor 1,3 respecto a lo indicado (hecha a mano, supuesto); los demás arañazos son los de piezas usadas corrientes.</translation>
+    </message>
+    <message>
+        <source>Sagging is taken to begin where the ring's outside reaches the softening point.</source>
+        <comment>limit_sag</comment>
+        <translation>Se supone que el hundimiento empieza donde el exterior llega al punto de reblandecimiento.</translation>
+    </message>
+</context>
+<context>
+    <name>bench.oven</name>
+    <message>
+        <source>Which oven programme is the shortest for my piece, and what does an opened door do?</source>
+        <comment>help</comment>
+        <translation>¿Qué programa de horno es el más corto para mi pieza, y qué hace una puerta abierta?</translation>
+    </message>
+    <message>
+        <source>Glass</source>
+        <comment>setting.glass</comment>
+        <translation>Vidrio</translation>
+    </message>
+    <message>
+        <source>What it is made of.</source>
+        <comment>setting.glass.help</comment>
+        <translation>De qué está hecho.</translation>
+    </message>
+    <message>
+        <source>Borosilicate</source>
+        <comment>choice.glass.borosilicate</comment>
+        <translation>Borosilicato</translation>
+    </message>
+    <message>
+        <source>Fused silica</source>
+        <comment>choice.glass.fused-silica</comment>
+        <translation>Sílice fundida</translation>
+    </message>
+    <message>
+        <source>Lead crystal</source>
+        <comment>choice.glass.lead-crystal</comment>
+        <translation>Cristal de plomo</translation>
+    </message>
+    <message>
+        <source>Soda lime</source>
+        <comment>choice.glass.soda-lime</comment>
+        <translation>Sodocálcico</translation>
+    </message>
+    <message>
+        <source>Thickest</source>
+        <comment>setting.thickness_mm</comment>
+        <translation>Más grueso</translation>
+    </message>
+    <message>
+        <source>The thickest section of the piece.</source>
+        <comment>setting.thickness_mm.help</comment>
+        <translation>La sección más gruesa de la pieza.</translation>
+    </message>
+    <message>
+        <source>Heat leaves by</source>
+        <comment>setting.faces</comment>
+        <translation>El calor sale por</translation>
+    </message>
+    <message>
+        <source>Both faces, or one alone: a hollow piece, or one that stands on its shelf.</source>
+        <comment>setting.faces.help</comment>
+        <translation>Ambas caras, o una sola: una pieza hueca, o una apoyada en su estante.</translation>
+    </message>
+    <message>
+        <source>Both</source>
+        <comment>choice.faces.both</comment>
+        <translation>Ambas</translation>
+    </message>
+    <message>
+        <source>One</source>
+        <comment>choice.faces.one</comment>
+        <translation>Una</translation>
+    </message>
+    <message>
+        <source>Good enough for</source>
+        <comment>setting.limit</comment>
+        <translation>Suficiente para</translation>
+    </message>
+    <message>
+        <source>optics: 10 nm/cm; magnifier: 20 nm/cm; ware: temper number 4, bottles.</source>
+        <comment>setting.limit.help</comment>
+        <translation>óptica: 10 nm/cm; lupa: 20 nm/cm; menaje: grado de recocido 4, botellas.</translation>
+    </message>
+    <message>
+        <source>Optics</source>
+        <comment>choice.limit.optics</comment>
+        <translation>Óptica</translation>
+    </message>
+    <message>
+        <source>Magnifier</source>
+        <comment>choice.limit.magnifier</comment>
+        <translation>Lupa</translation>
+    </message>
+    <message>
+        <source>Ware</source>
+        <comment>choice.limit.ware</comment>
+        <translation>Menaje</translation>
+    </message>
+    <message>
+        <source>Comes in cold</source>
+        <comment>setting.comes_cold</comment>
+        <translation>Entra fría</translation>
+    </message>
+    <message>
+        <source>Whether the piece must first be heated up with the oven.</source>
+        <comment>setting.comes_cold.help</comment>
+        <translation>Si la pieza debe calentarse antes con el horno.</translation>
+    </message>
+    <message>
+        <source>Door is opened</source>
+        <comment>setting.door</comment>
+        <translation>Se abre la puerta</translation>
+    </message>
+    <message>
+        <source>Whether somebody opens it on the way.</source>
+        <comment>setting.door.help</comment>
+        <translation>Si alguien la abre durante el programa.</translation>
+    </message>
+    <message>
+        <source>Door opens at</source>
+        <comment>setting.door_at_min</comment>
+        <translation>La puerta se abre a</translation>
+    </message>
+    <message>
+        <source>Minutes after the hold begins.</source>
+        <comment>setting.door_at_min.help</comment>
+        <translation>Minutos tras empezar el mantenimiento.</translation>
+    </message>
+    <message>
+        <source>Door open for</source>
+        <comment>setting.door_for_min</comment>
+        <translation>Puerta abierta</translation>
+    </message>
+    <message>
+        <source>How long air and walls stay cooler.</source>
+        <comment>setting.door_for_min.help</comment>
+        <translation>Cuánto siguen más fríos aire y paredes.</translation>
+    </message>
+    <message>
+        <source>Falls to</source>
+        <comment>setting.door_C</comment>
+        <translation>Baja a</translation>
+    </message>
+    <message>
+        <source>What air and walls fall to meanwhile.</source>
+        <comment>setting.door_C.help</comment>
+        <translation>A qué bajan aire y paredes mientras tanto.</translation>
+    </message>
+    <message>
+        <source>Thickness within</source>
+        <comment>setting.thickness_tol_pct</comment>
+        <translation>Espesor ±</translation>
+    </message>
+    <message>
+        <source>To both sides.</source>
+        <comment>setting.thickness_tol_pct.help</comment>
+        <translation>Hacia ambos lados.</translation>
+    </message>
+    <message>
+        <source>Oven within</source>
+        <comment>setting.oven_tol_C</comment>
+        <translation>Horno ±</translation>
+    </message>
+    <message>
+        <source>Error of the oven's thermometer, to both sides.</source>
+        <comment>setting.oven_tol_C.help</comment>
+        <translation>Error del termómetro del horno, hacia ambos lados.</translation>
+    </message>
+    <message>
+        <source>Air within</source>
+        <comment>setting.air_tol_pct</comment>
+        <translation>Aire ±</translation>
+    </message>
+    <message>
+        <source>How well its fan stirs, to both sides.</source>
+        <comment>setting.air_tol_pct.help</comment>
+        <translation>Lo bien que remueve su ventilador, hacia ambos lados.</translation>
+    </message>
+    <message>
+        <source>Runs</source>
+        <comment>setting.runs</comment>
+        <translation>Pasadas</translation>
+    </message>
+    <message>
+        <source>More take longer and say it more finely.</source>
+        <comment>setting.runs.help</comment>
+        <translation>Más tardan más y lo dicen con más detalle.</translation>
+    </message>
+    <message>
+        <source>16</source>
+        <comment>choice.runs.16</comment>
+        <translation>16</translation>
+    </message>
+    <message>
+        <source>32</source>
+        <comment>choice.runs.32</comment>
+        <translation>32</translation>
+    </message>
+    <message>
+        <source>64</source>
+        <comment>choice.runs.64</comment>
+        <translation>64</translation>
+    </message>
+    <message>
+        <source>128</source>
+        <comment>choice.runs.128</comment>
+        <translation>128</translation>
+    </message>
+    <message>
+        <source>256</source>
+        <comment>choice.runs.256</comment>
+        <translation>256</translation>
+    </message>
+    <message>
+        <source>Seed</source>
+        <comment>setting.seed</comment>
+        <translation>Semilla</translation>
+    </message>
+    <message>
+        <source>The same seed draws the same chances again.</source>
+        <comment>setting.seed.help</comment>
+        <translation>La misma semilla repite el mismo azar.</translation>
+    </message>
+    <message>
+        <source>Until it is cold</source>
+        <comment>hours</comment>
+        <translation>Hasta que esté fría</translation>
+    </message>
+    <message>
+        <source>Left in the piece</source>
+        <comment>birefringence</comment>
+        <translation>Queda en la pieza</translation>
+    </message>
+    <message>
+        <source>Temper number</source>
+        <comment>temper</comment>
+        <translation>Grado de recocido</translation>
+    </message>
+    <message>
+        <source>Good enough</source>
+        <comment>passes</comment>
+        <translation>Suficiente</translation>
+    </message>
+    <message>
+        <source>Largest pull on the way</source>
+        <comment>pull</comment>
+        <translation>Mayor tracción en el proceso</translation>
+    </message>
+    <message>
+        <source>Cracks on the way</source>
+        <comment>cracks</comment>
+        <translation>Se agrieta en el proceso</translation>
+    </message>
+    <message>
+        <source>Left, door opened</source>
+        <comment>door_birefringence</comment>
+        <translation>Queda, con puerta abierta</translation>
+    </message>
+    <message>
+        <source>Good enough, door opened</source>
+        <comment>door_passes</comment>
+        <translation>Suficiente, con puerta abierta</translation>
+    </message>
+    <message>
+        <source>Largest pull, door opened</source>
+        <comment>door_pull</comment>
+        <translation>Mayor tracción, con puerta abierta</translation>
+    </message>
+    <message>
+        <source>Cracks, door opened</source>
+        <comment>door_cracks</comment>
+        <translation>Se agrieta, con puerta abierta</translation>
+    </message>
+    <message>
+        <source>Hold at {hold:.0f} °C for {minutes:.0f} minutes, cool at {slow:.3g} °C/h down to {slow_to:.0f} °C, then at {fast:.3g} °C/h: {hours:.1f} hours in all.</source>
+        <comment>programme</comment>
+        <translation>Mantener a {hold:.0f} °C {minutes:.0f} minutos, enfriar a {slow:.3g} °C/h hasta {slow_to:.0f} °C y luego a {fast:.3g} °C/h: {hours:.1f} horas en total.</translation>
+    </message>
+    <message>
+        <source>Nine of ten such pieces keep at most {high:.3g} nm on each centimetre; {limit:.3g} are allowed.</source>
+        <comment>passes_well</comment>
+        <translation>Nueve de cada diez piezas conservan como mucho {high:.3g} nm por centímetro; se admiten {limit:.3g}.</translation>
+    </message>
+    <message>
+        <source>Within the tolerances it may keep up to {high:.3g} nm on each centimetre, and {limit:.3g} are allowed: {odds:.0f} % pass. A wider tolerance of the thickness makes the programme slower.</source>
+        <comment>passes_badly</comment>
+        <translation>Dentro de las tolerancias puede conservar hasta {high:.3g} nm por centímetro, y se admiten {limit:.3g}: pasa el {odds:.0f} %. Una tolerancia de espesor más amplia hace el programa más lento.</translation>
+    </message>
+    <message>
+        <source>The opened door leaves little behind: at most {high:.3g} nm on each centimetre stay.</source>
+        <comment>door_harmless</comment>
+        <translation>La puerta abierta deja poco: quedan como mucho {high:.3g} nm por centímetro.</translation>
+    </message>
+    <message>
+        <source>The opened door spoils it: {middle:.3g} nm on each centimetre stay in place of {calm:.3g}, and only {odds:.0f} % pass. Anneal the piece again.</source>
+        <comment>door_spoils</comment>
+        <translation>La puerta abierta la estropea: quedan {middle:.3g} nm por centímetro en vez de {calm:.3g}, y solo pasa el {odds:.0f} %. Recueza la pieza otra vez.</translation>
+    </message>
+    <message>
+        <source>For a time its chill pulls the skin with up to {pull:.0f} MPa, more than the {trusted:.0f} MPa that annealed glass is customarily trusted with: a bruised piece may crack.</source>
+        <comment>door_pulls</comment>
+        <translation>Durante un rato su frío tira de la piel con hasta {pull:.0f} MPa, más que los {trusted:.0f} MPa que se suelen confiar al vidrio recocido: una pieza dañada puede agrietarse.</translation>
+    </message>
+    <message>
+        <source>The chill pulls the skin with up to {pull:.0f} MPa: {odds:.0f} in 100 handled pieces crack at the door.</source>
+        <comment>door_cracks_it</comment>
+        <translation>El frío tira de la piel con hasta {pull:.0f} MPa: {odds:.0f} de 100 piezas usadas se agrietan con la puerta.</translation>
+    </message>
+    <message>
+        <source>For the oven's controller</source>
+        <comment>segments</comment>
+        <translation>Para el regulador del horno</translation>
+    </message>
+    <message>
+        <source>segment</source>
+        <comment>segment</comment>
+        <translation>tramo</translation>
+    </message>
+    <message>
+        <source>heat up</source>
+        <comment>up</comment>
+        <translation>calentar</translation>
+    </message>
+    <message>
+        <source>hold</source>
+        <comment>hold</comment>
+        <translation>mantener</translation>
+    </message>
+    <message>
+        <source>cool slowly</source>
+        <comment>slow</comment>
+        <translation>enfriar despacio</translation>
+    </message>
+    <message>
+        <source>cool faster</source>
+        <comment>fast</comment>
+        <translation>enfriar más rápido</translation>
+    </message>
+    <message>
+        <source>rate</source>
+        <comment>rate</comment>
+        <translation>ritmo</translation>
+    </message>
+    <message>
+        <source>to</source>
+        <comment>to</comment>
+        <translation>a</translation>
+    </message>
+    <message>
+        <source>hold for</source>
+        <comment>for</comment>
+        <translation>mantener</translation>
+    </message>
+    <message>
+        <source>ends at h:min</source>
+        <comment>ends</comment>
+        <translation>acaba a h:min</translation>
+    </message>
+    <message>
+        <source>temperature</source>
+        <comment>temperature</comment>
+        <translation>temperatura</translation>
+    </message>
+    <message>
+        <source>time</source>
+        <comment>time</comment>
+        <translation>tiempo</translation>
+    </message>
+    <message>
+        <source>oven</source>
+        <comment>oven</comment>
+        <translation>horno</translation>
+    </message>
+    <message>
+        <source>middle of the glass, door opened</source>
+        <comment>inside</comment>
+        <translation>centro del vidrio, puerta abierta</translation>
+    </message>
+    <message>
+        <source>its surface, door opened</source>
+        <comment>outside</comment>
+        <translation>su superficie, puerta abierta</translation>
+    </message>
+    <message>
+        <source>strain point</source>
+        <comment>strain</comment>
+        <translation>punto de deformación</translation>
+    </message>
+    <message>
+        <source>The programme is laid out for the thickest piece within the tolerance.</source>
+        <comment>limit_design</comment>
+        <translation>El programa está pensado para la pieza más gruesa dentro de la tolerancia.</translation>
+    </message>
+    <message>
+        <source>The thickest section is taken as a wide plate of even thickness. Feet, rims and joints of thick and thin keep more: leave a margin, and look at the piece.</source>
+        <comment>limit_plate</comment>
+        <translation>La sección más gruesa se toma como placa ancha de espesor igual. Pies, bordes y uniones de grueso y fino conservan más: deje un margen y mire la pieza.</translation>
+    </message>
+    <message>
+        <source>A section that loses heat by one face alone counts as a plate twice as thick.</source>
+        <comment>limit_one</comment>
+        <translation>Una sección que pierde calor por una sola cara cuenta como una placa el doble de gruesa.</translation>
+    </message>
+    <message>
+        <source>Times count from the beginning of the hold, and a piece that comes in cold is taken as hot and even by then: its heating up is not run.</source>
+        <comment>limit_cold</comment>
+        <translation>Los tiempos cuentan desde el inicio del mantenimiento; una pieza que entra fría se toma ya caliente y uniforme: su calentamiento no se calcula.</translation>
+    </message>
+    <message>
+        <source>While the door is open, air and walls are taken as cool as stated, and as told once it is shut; a heavy oven's walls stay hotter than that.</source>
+        <comment>limit_door</comment>
+        <translation>Con la puerta abierta, aire y paredes se toman tan fríos como se indica, y según programa al cerrarla; las paredes de un horno pesado quedan más calientes.</translation>
+    </message>
+    <message>
+        <source>The limit is that of stress that stays; colour, bubbles and stones are another matter. A glass of unknown make needs its own annealing point.</source>
+        <comment>limit_rest</comment>
+        <translation>El límite es el de la tensión que queda; color, burbujas y piedras son otra cosa. Un vidrio de origen desconocido necesita su propio punto de recocido.</translation>
+    </message>
+</context>
+<context>
+    <name>bench.toughness</name>
+    <message>
+        <source>How tough is my sample, which grade is it, and how will it break?</source>
+        <comment>help</comment>
+        <translation>¿Qué resistencia tiene mi muestra, de qué clase es y cómo se romperá?</translation>
+    </message>
+    <message>
+        <source>What is known</source>
+        <comment>setting.known</comment>
+        <translation>Qué se conoce</translation>
+    </message>
+    <message>
+        <source>Its cooling; or a reading through its edge; or one of a surface instrument.</source>
+        <comment>setting.known.help</comment>
+        <translation>Su enfriamiento; o una lectura por su canto; o la de un aparato de superficie.</translation>
+    </message>
+    <message>
+        <source>Cooling</source>
+        <comment>choice.known.cooling</comment>
+        <translation>Enfriado</translation>
+    </message>
+    <message>
+        <source>Edge</source>
+        <comment>choice.known.edge</comment>
+        <translation>Canto</translation>
+    </message>
+    <message>
+        <source>Face</source>
+        <comment>choice.known.face</comment>
+        <translation>Cara</translation>
+    </message>
+    <message>
+        <source>Glass</source>
+        <comment>setting.glass</comment>
+        <translation>Vidrio</translation>
+    </message>
+    <message>
+        <source>What it is made of.</source>
+        <comment>setting.glass.help</comment>
+        <translation>De qué está hecho.</translation>
+    </message>
+    <message>
+        <source>Borosilicate</source>
+        <comment>choice.glass.borosilicate</comment>
+        <translation>Borosilicato</translation>
+    </message>
+    <message>
+        <source>Fused silica</source>
+        <comment>choice.glass.fused-silica</comment>
+        <translation>Sílice fundida</translation>
+    </message>
+    <message>
+        <source>Lead crystal</source>
+        <comment>choice.glass.lead-crystal</comment>
+        <translation>Cristal de plomo</translation>
+    </message>
+    <message>
+        <source>Soda lime</source>
+        <comment>choice.glass.soda-lime</comment>
+        <translation>Sodocálcico</translation>
+    </message>
+    <message>
+        <source>Thickness</source>
+        <comment>setting.thickness_mm</comment>
+        <translation>Espesor</translation>
+    </message>
+    <message>
+        <source>Of the plate.</source>
+        <comment>setting.thickness_mm.help</comment>
+        <translation>De la placa.</translation>
+    </message>
+    <message>
+        <source>Start</source>
+        <comment>setting.start_C</comment>
+        <translation>Inicio</translation>
+    </message>
+    <message>
+        <source>Heat when the jets start (cooling).</source>
+        <comment>setting.start_C.help</comment>
+        <translation>Temperatura al empezar los chorros (enfriado).</translation>
+    </message>
+    <message>
+        <source>Jets</source>
+        <comment>setting.jet_W_m2K</comment>
+        <translation>Chorros</translation>
+    </message>
+    <message>
+        <source>15: hardly more than still air (cooling).</source>
+        <comment>setting.jet_W_m2K.help</comment>
+        <translation>15: apenas más que aire en calma (enfriado).</translation>
+    </message>
+    <message>
+        <source>Read at</source>
+        <comment>setting.edge_at</comment>
+        <translation>Leído en</translation>
+    </message>
+    <message>
+        <source>Where in the thickness (edge).</source>
+        <comment>setting.edge_at.help</comment>
+        <translation>En qué punto del espesor (canto).</translation>
+    </message>
+    <message>
+        <source>Middle</source>
+        <comment>choice.edge_at.middle</comment>
+        <translation>Centro</translation>
+    </message>
+    <message>
+        <source>Skin</source>
+        <comment>choice.edge_at.skin</comment>
+        <translation>Piel</translation>
+    </message>
+    <message>
+        <source>Retardation</source>
+        <comment>setting.edge_nm</comment>
+        <translation>Retardo</translation>
+    </message>
+    <message>
+        <source>Read through the edge (edge).</source>
+        <comment>setting.edge_nm.help</comment>
+        <translation>Leído a través del canto (canto).</translation>
+    </message>
+    <message>
+        <source>Path</source>
+        <comment>setting.path_mm</comment>
+        <translation>Camino</translation>
+    </message>
+    <message>
+        <source>Way of the light through the glass (edge).</source>
+        <comment>setting.path_mm.help</comment>
+        <translation>Camino de la luz en el vidrio (canto).</translation>
+    </message>
+    <message>
+        <source>Surface reading</source>
+        <comment>setting.face_MPa</comment>
+        <translation>Lectura de superficie</translation>
+    </message>
+    <message>
+        <source>Squeeze, by a surface instrument (face).</source>
+        <comment>setting.face_MPa.help</comment>
+        <translation>Compresión, con un aparato de superficie (cara).</translation>
+    </message>
+    <message>
+        <source>Thickness within</source>
+        <comment>setting.thickness_tol_pct</comment>
+        <translation>Espesor ±</translation>
+    </message>
+    <message>
+        <source>To both sides.</source>
+        <comment>setting.thickness_tol_pct.help</comment>
+        <translation>Hacia ambos lados.</translation>
+    </message>
+    <message>
+        <source>Start within</source>
+        <comment>setting.start_tol_C</comment>
+        <translation>Inicio ±</translation>
+    </message>
+    <message>
+        <source>To both sides (cooling).</source>
+        <comment>setting.start_tol_C.help</comment>
+        <translation>Hacia ambos lados (enfriado).</translation>
+    </message>
+    <message>
+        <source>Jets within</source>
+        <comment>setting.jet_tol_pct</comment>
+        <translation>Chorros ±</translation>
+    </message>
+    <message>
+        <source>To both sides (cooling).</source>
+        <comment>setting.jet_tol_pct.help</comment>
+        <translation>Hacia ambos lados (enfriado).</translation>
+    </message>
+    <message>
+        <source>Reading within</source>
+        <comment>setting.reading_tol_pct</comment>
+        <translation>Lectura ±</translation>
+    </message>
+    <message>
+        <source>To both sides (edge, face).</source>
+        <comment>setting.reading_tol_pct.help</comment>
+        <translation>Hacia ambos lados (canto, cara).</translation>
+    </message>
+    <message>
+        <source>Runs</source>
+        <comment>setting.runs</comment>
+        <translation>Pasadas</translation>
+    </message>
+    <message>
+        <source>More take longer and say it more finely.</source>
+        <comment>setting.runs.help</comment>
+        <translation>Más tardan más y lo dicen con más detalle.</translation>
+    </message>
+    <message>
+        <source>16</source>
+        <comment>choice.runs.16</comment>
+        <translation>16</translation>
+    </message>
+    <message>
+        <source>32</source>
+        <comment>choice.runs.32</comment>
+        <translation>32</translation>
+    </message>
+    <message>
+        <source>64</source>
+        <comment>choice.runs.64</comment>
+        <translation>64</translation>
+    </message>
+    <message>
+        <source>128</source>
+        <comment>choice.runs.128</comment>
+        <translation>128</translation>
+    </message>
+    <message>
+        <source>256</source>
+        <comment>choice.runs.256</comment>
+        <translation>256</translation>
+    </message>
+    <message>
+        <source>Seed</source>
+        <comment>setting.seed</comment>
+        <translation>Semilla</translation>
+    </message>
+    <message>
+        <source>The same seed draws the same chances again.</source>
+        <comment>setting.seed.help</comment>
+        <translation>La misma semilla repite el mismo azar.</translation>
+    </message>
+    <message>
+        <source>Squeeze at the surface</source>
+        <comment>surface</comment>
+        <translation>Compresión en la superficie</translation>
+    </message>
+    <message>
+        <source>Pull in the middle</source>
+        <comment>middle</comment>
+        <translation>Tracción en el centro</translation>
+    </message>
+    <message>
+        <source>Particles in 50 mm by 50 mm</source>
+        <comment>particles</comment>
+        <translation>Partículas en 50 mm por 50 mm</translation>
+    </message>
+    <message>
+        <source>Times as strong, used</source>
+        <comment>ratio</comment>
+        <translation>Veces más resistente, usada</translation>
+    </message>
+    <message>
+        <source>Bending strength, new</source>
+        <comment>strength</comment>
+        <translation>Resistencia a flexión, nueva</translation>
+    </message>
+    <message>
+        <source>Blow that breaks half of them</source>
+        <comment>blow</comment>
+        <translation>Golpe que rompe la mitad</translation>
+    </message>
+    <message>
+        <source>A crack runs by itself</source>
+        <comment>runs_by_itself</comment>
+        <translation>Una grieta corre sola</translation>
+    </message>
+    <message>
+        <source>Grade: annealed</source>
+        <comment>is_annealed</comment>
+        <translation>Clase: recocido</translation>
+    </message>
+    <message>
+        <source>Grade: heat-strengthened</source>
+        <comment>is_heat-strengthened</comment>
+        <translation>Clase: termoendurecido</translation>
+    </message>
+    <message>
+        <source>Grade: toughened</source>
+        <comment>is_toughened</comment>
+        <translation>Clase: templado</translation>
+    </message>
+    <message>
+        <source>Within what is known, it is {grade}: {odds:.0f} of 100 such plates are.</source>
+        <comment>sure</comment>
+        <translation>Con lo que se sabe, es {grade}: lo son {odds:.0f} de 100 placas así.</translation>
+    </message>
+    <message>
+        <source>It may be {grade} ({odds:.0f} of 100 such plates) or {other} ({rest:.0f}): measure again, or treat it as whichever breaks worse.</source>
+        <comment>unsure</comment>
+        <translation>Puede ser {grade} ({odds:.0f} de 100 placas así) o {other} ({rest:.0f}): mida otra vez, o trátela como la que rompa peor.</translation>
+    </message>
+    <message>
+        <source>When it breaks, all of it goes at once, into some {low:.0f} to {high:.0f} particles in 50 mm by 50 mm.</source>
+        <comment>dice</comment>
+        <translation>Cuando se rompe, va toda de golpe, en unas {low:.0f} a {high:.0f} partículas en 50 mm por 50 mm.</translation>
+    </message>
+    <message>
+        <source>When it breaks, cracks run by themselves, but into pieces larger than the standard asks of toughened glass: {asked:.0f} in 50 mm by 50 mm.</source>
+        <comment>coarse</comment>
+        <translation>Cuando se rompe, las grietas corren solas, pero en trozos mayores de lo que la norma pide al vidrio templado: {asked:.0f} en 50 mm por 50 mm.</translation>
+    </message>
+    <message>
+        <source>When it breaks, it parts into long sharp shards like plain glass: it holds too little energy for dice.</source>
+        <comment>shards</comment>
+        <translation>Cuando se rompe, da fragmentos largos y afilados como el vidrio corriente: guarda poca energía para hacerse dados.</translation>
+    </message>
+    <message>
+        <source>Under a load that stays, used, it bears {low:.1f} to {high:.1f} times as much as a plain plate.</source>
+        <comment>load</comment>
+        <translation>Bajo una carga que dura, usada, soporta de {low:.1f} a {high:.1f} veces lo que una placa corriente.</translation>
+    </message>
+    <message>
+        <source>Grades</source>
+        <comment>grades</comment>
+        <translation>Clases</translation>
+    </message>
+    <message>
+        <source>grade</source>
+        <comment>grade</comment>
+        <translation>clase</translation>
+    </message>
+    <message>
+        <source>odds</source>
+        <comment>odds</comment>
+        <translation>probabilidad</translation>
+    </message>
+    <message>
+        <source>least squeeze</source>
+        <comment>asked</comment>
+        <translation>compresión mínima</translation>
+    </message>
+    <message>
+        <source>annealed</source>
+        <comment>annealed</comment>
+        <translation>recocido</translation>
+    </message>
+    <message>
+        <source>heat-strengthened</source>
+        <comment>heat-strengthened</comment>
+        <translation>termoendurecido</translation>
+    </message>
+    <message>
+        <source>toughened</source>
+        <comment>toughened</comment>
+        <translation>templado</translation>
+    </message>
+    <message>
+        <source>depth below the surface</source>
+        <comment>depth</comment>
+        <translation>profundidad bajo la superficie</translation>
+    </message>
+    <message>
+        <source>stress</source>
+        <comment>stress</comment>
+        <translation>tensión</translation>
+    </message>
+    <message>
+        <source>most likely</source>
+        <comment>through</comment>
+        <translation>lo más probable</translation>
+    </message>
+    <message>
+        <source>weakest of twenty</source>
+        <comment>low</comment>
+        <translation>la más débil de veinte</translation>
+    </message>
+    <message>
+        <source>strongest of twenty</source>
+        <comment>high</comment>
+        <translation>la más fuerte de veinte</translation>
+    </message>
+    <message>
+        <source>By surface compression: heat-strengthened from 24, toughened from 69 MPa (ASTM C1048); by particles: EN 12150-1. A grade is what a factory's tests give, not this.</source>
+        <comment>limit_surface</comment>
+        <translation>Por compresión superficial: termoendurecido desde 24, templado desde 69 MPa (ASTM C1048); por partículas: EN 12150-1. La clase la dan los ensayos de fábrica, no esto.</translation>
+    </message>
+    <message>
+        <source>The plate is wide, cooled alike on both faces, and has no holes; edges and corners are weaker.</source>
+        <comment>limit_even</comment>
+        <translation>La placa es ancha, enfriada igual por ambas caras y sin agujeros; cantos y esquinas son más débiles.</translation>
+    </message>
+    <message>
+        <source>Through the edge, the stress in the middle stands for that at the surface by {ratio:.1f} to 1; light that is not parallel to the faces blurs the skin's reading.</source>
+        <comment>limit_edge</comment>
+        <translation>Por el canto, la tensión del centro se relaciona con la de la superficie como {ratio:.1f} a 1; la luz no paralela a las caras difumina la lectura de la piel.</translation>
+    </message>
+    <message>
+        <source>A surface instrument reads the tin side of float alone (ASTM C1279).</source>
+        <comment>limit_face</comment>
+        <translation>Un aparato de superficie solo lee el lado del estaño del flotado (ASTM C1279).</translation>
+    </message>
+    <message>
+        <source>Particles follow from the energy inside, by one fraction that was fitted to plates of 6 mm; patterns differ from plate to plate.</source>
+        <comment>limit_dice</comment>
+        <translation>Las partículas salen de la energía interior, con una fracción ajustada a placas de 6 mm; los dibujos varían de placa a placa.</translation>
+    </message>
+</context>
+<context>
+    <name>bench.bubbles</name>
+    <message>
+        <source>How deep a scratch and how hard a blow do my bubbles need, and how many of ten will behave?</source>
+        <comment>help</comment>
+        <translation>¿Qué arañazo y qué golpe necesitan mis matraces, y cuántos de diez se portarán bien?</translation>
+    </message>
+    <message>
+        <source>Glass</source>
+        <comment>setting.glass</comment>
+        <translation>Vidrio</translation>
+    </message>
+    <message>
+        <source>What they are made of.</source>
+        <comment>setting.glass.help</comment>
+        <translation>De qué están hechos.</translation>
+    </message>
+    <message>
+        <source>Borosilicate</source>
+        <comment>choice.glass.borosilicate</comment>
+        <translation>Borosilicato</translation>
+    </message>
+    <message>
+        <source>Fused silica</source>
+        <comment>choice.glass.fused-silica</comment>
+        <translation>Sílice fundida</translation>
+    </message>
+    <message>
+        <source>Lead crystal</source>
+        <comment>choice.glass.lead-crystal</comment>
+        <translation>Cristal de plomo</translation>
+    </message>
+    <message>
+        <source>Soda lime</source>
+        <comment>choice.glass.soda-lime</comment>
+        <translation>Sodocálcico</translation>
+    </message>
+    <message>
+        <source>Diameter</source>
+        <comment>setting.outer_diameter_mm</comment>
+        <translation>Diámetro</translation>
+    </message>
+    <message>
+        <source>Outer diameter of the flask.</source>
+        <comment>setting.outer_diameter_mm.help</comment>
+        <translation>Diámetro exterior del matraz.</translation>
+    </message>
+    <message>
+        <source>Length</source>
+        <comment>setting.length_mm</comment>
+        <translation>Longitud</translation>
+    </message>
+    <message>
+        <source>From the foot to the mouth.</source>
+        <comment>setting.length_mm.help</comment>
+        <translation>Del fondo a la boca.</translation>
+    </message>
+    <message>
+        <source>Foot</source>
+        <comment>setting.base_mm</comment>
+        <translation>Fondo</translation>
+    </message>
+    <message>
+        <source>Thickness in the middle of the foot.</source>
+        <comment>setting.base_mm.help</comment>
+        <translation>Espesor en el centro del fondo.</translation>
+    </message>
+    <message>
+        <source>Wall</source>
+        <comment>setting.wall_mm</comment>
+        <translation>Pared</translation>
+    </message>
+    <message>
+        <source>Thickness of the wall.</source>
+        <comment>setting.wall_mm.help</comment>
+        <translation>Espesor de la pared.</translation>
+    </message>
+    <message>
+        <source>Cooled</source>
+        <comment>setting.way</comment>
+        <translation>Enfriado</translation>
+    </message>
+    <message>
+        <source>In the open, or by an oven programme.</source>
+        <comment>setting.way.help</comment>
+        <translation>Al aire o con un programa de horno.</translation>
+    </message>
+    <message>
+        <source>Air</source>
+        <comment>choice.way.air</comment>
+        <translation>Aire</translation>
+    </message>
+    <message>
+        <source>Oven</source>
+        <comment>choice.way.oven</comment>
+        <translation>Horno</translation>
+    </message>
+    <message>
+        <source>Blow</source>
+        <comment>setting.blow_J</comment>
+        <translation>Golpe</translation>
+    </message>
+    <message>
+        <source>Energy of a soft blow on the foot, from outside.</source>
+        <comment>setting.blow_J.help</comment>
+        <translation>Energía de un golpe suave en el fondo, desde fuera.</translation>
+    </message>
+    <message>
+        <source>Scratch</source>
+        <comment>setting.scratch_um</comment>
+        <translation>Arañazo</translation>
+    </message>
+    <message>
+        <source>Depth meant for the scratch inside the foot.</source>
+        <comment>setting.scratch_um.help</comment>
+        <translation>Profundidad buscada del arañazo dentro del fondo.</translation>
+    </message>
+    <message>
+        <source>Batch</source>
+        <comment>setting.batch</comment>
+        <translation>Lote</translation>
+    </message>
+    <message>
+        <source>How many are brought on stage.</source>
+        <comment>setting.batch.help</comment>
+        <translation>Cuántos se llevan al escenario.</translation>
+    </message>
+    <message>
+        <source>Spread is from</source>
+        <comment>setting.spread_is</comment>
+        <translation>La dispersión es de</translation>
+    </message>
+    <message>
+        <source>Whether each flask differs, or all of one batch are alike.</source>
+        <comment>setting.spread_is.help</comment>
+        <translation>Si cada matraz difiere, o todos los de un lote son iguales.</translation>
+    </message>
+    <message>
+        <source>Flask to flask</source>
+        <comment>choice.spread_is.flask to flask</comment>
+        <translation>Matraz a matraz</translation>
+    </message>
+    <message>
+        <source>Batch to batch</source>
+        <comment>choice.spread_is.batch to batch</comment>
+        <translation>Lote a lote</translation>
+    </message>
+    <message>
+        <source>Foot within</source>
+        <comment>setting.base_tol_pct</comment>
+        <translation>Fondo ±</translation>
+    </message>
+    <message>
+        <source>To both sides.</source>
+        <comment>setting.base_tol_pct.help</comment>
+        <translation>Hacia ambos lados.</translation>
+    </message>
+    <message>
+        <source>Wall within</source>
+        <comment>setting.wall_tol_pct</comment>
+        <translation>Pared ±</translation>
+    </message>
+    <message>
+        <source>To both sides.</source>
+        <comment>setting.wall_tol_pct.help</comment>
+        <translation>Hacia ambos lados.</translation>
+    </message>
+    <message>
+        <source>Cooling within</source>
+        <comment>setting.air_tol_pct</comment>
+        <translation>Enfriado ±</translation>
+    </message>
+    <message>
+        <source>Draught and hand, to both sides.</source>
+        <comment>setting.air_tol_pct.help</comment>
+        <translation>Corriente y mano, hacia ambos lados.</translation>
+    </message>
+    <message>
+        <source>Runs</source>
+        <comment>setting.runs</comment>
+        <translation>Pasadas</translation>
+    </message>
+    <message>
+        <source>More take longer and say it more finely.</source>
+        <comment>setting.runs.help</comment>
+        <translation>Más tardan más y lo dicen con más detalle.</translation>
+    </message>
+    <message>
+        <source>16</source>
+        <comment>choice.runs.16</comment>
+        <translation>16</translation>
+    </message>
+    <message>
+        <source>32</source>
+        <comment>choice.runs.32</comment>
+        <translation>32</translation>
+    </message>
+    <message>
+        <source>64</source>
+        <comment>choice.runs.64</comment>
+        <translation>64</translation>
+    </message>
+    <message>
+        <source>128</source>
+        <comment>choice.runs.128</comment>
+        <translation>128</translation>
+    </message>
+    <message>
+        <source>256</source>
+        <comment>choice.runs.256</comment>
+        <translation>256</translation>
+    </message>
+    <message>
+        <source>Seed</source>
+        <comment>setting.seed</comment>
+        <translation>Semilla</translation>
+    </message>
+    <message>
+        <source>The same seed draws the same chances again.</source>
+        <comment>setting.seed.help</comment>
+        <translation>La misma semilla repite el mismo azar.</translation>
+    </message>
+    <message>
+        <source>Each behaves</source>
+        <comment>behave</comment>
+        <translation>Cada uno se porta bien</translation>
+    </message>
+    <message>
+        <source>Behave on stage</source>
+        <comment>count</comment>
+        <translation>Se portan bien en escena</translation>
+    </message>
+    <message>
+        <source>The blow breaks it already</source>
+        <comment>blow_breaks</comment>
+        <translation>Ya lo rompe el golpe</translation>
+    </message>
+    <message>
+        <source>The scratch breaks it</source>
+        <comment>scratch_breaks</comment>
+        <translation>Lo rompe el arañazo</translation>
+    </message>
+    <message>
+        <source>Scratch that bursts nine of ten</source>
+        <comment>scratch_needed</comment>
+        <translation>Arañazo que revienta nueve de diez</translation>
+    </message>
+    <message>
+        <source>Blow that 19 of 20 bear</source>
+        <comment>blow_borne</comment>
+        <translation>Golpe que aguantan 19 de 20</translation>
+    </message>
+    <message>
+        <source>Foot, outside</source>
+        <comment>base_outside</comment>
+        <translation>Fondo, exterior</translation>
+    </message>
+    <message>
+        <source>Foot, inside</source>
+        <comment>base_inside</comment>
+        <translation>Fondo, interior</translation>
+    </message>
+    <message>
+        <source>Of {batch:.0f} on stage, {low:.0f} to {high:.0f} bear a blow of {blow:.1f} J and then burst at a scratch of {scratch:.0f} µm; {middle:.0f} is the middle.</source>
+        <comment>show</comment>
+        <translation>De {batch:.0f} en escena, de {low:.0f} a {high:.0f} aguantan un golpe de {blow:.1f} J y luego revientan con un arañazo de {scratch:.0f} µm; lo central es {middle:.0f}.</translation>
+    </message>
+    <message>
+        <source>Of {batch:.0f} on stage, none is likely to bear a blow of {blow:.1f} J and then burst at a scratch of {scratch:.0f} µm.</source>
+        <comment>none_behave</comment>
+        <translation>De {batch:.0f} en escena, es probable que ninguno aguante un golpe de {blow:.1f} J y luego reviente con un arañazo de {scratch:.0f} µm.</translation>
+    </message>
+    <message>
+        <source>For nine of ten to burst, scratch {scratch:.0f} µm deep; for all but one in twenty to bear the blow, keep it under {blow:.1f} J.</source>
+        <comment>need</comment>
+        <translation>Para que revienten nueve de diez, arañe {scratch:.0f} µm de hondo; para que todos menos uno de veinte aguanten el golpe, no pase de {blow:.1f} J.</translation>
+    </message>
+    <message>
+        <source>No scratch up to half the foot bursts most of these: their foot is too thin, or they were cooled too slowly, to hold enough pull inside.</source>
+        <comment>need_none</comment>
+        <translation>Ningún arañazo hasta medio fondo revienta la mayoría: su fondo es muy fino, o se enfriaron muy despacio para guardar bastante tracción dentro.</translation>
+    </message>
+    <message>
+        <source>Cooled in the oven they hold hardly any stress: they are ordinary flasks, and the scratch does nothing. That is what the oven is for.</source>
+        <comment>calm</comment>
+        <translation>Enfriados en el horno apenas guardan tensión: son matraces corrientes y el arañazo no hace nada. Para eso está el horno.</translation>
+    </message>
+    <message>
+        <source>Bring {spare:.0f} for {batch:.0f} that behave, to be right nineteen times in twenty.</source>
+        <comment>spare</comment>
+        <translation>Lleve {spare:.0f} para tener {batch:.0f} que se porten bien, y acertar diecinueve de veinte veces.</translation>
+    </message>
+    <message>
+        <source>How many behave</source>
+        <comment>counts</comment>
+        <translation>Cuántos se portan bien</translation>
+    </message>
+    <message>
+        <source>how many</source>
+        <comment>number</comment>
+        <translation>cuántos</translation>
+    </message>
+    <message>
+        <source>odds</source>
+        <comment>odds</comment>
+        <translation>probabilidad</translation>
+    </message>
+    <message>
+        <source>odds of so many</source>
+        <comment>flasks</comment>
+        <translation>probabilidad de tantos</translation>
+    </message>
+    <message>
+        <source>Every flask leaves the pipe at one temperature, {hot:.0f} °C, round and centred; a seed, a stone or a foot that is out of the middle makes it weaker.</source>
+        <comment>limit_maker</comment>
+        <translation>Todo matraz sale de la caña a una temperatura, {hot:.0f} °C, redondo y centrado; una burbuja, una piedra o un fondo descentrado lo debilita.</translation>
+    </message>
+    <message>
+        <source>A scratch scatters by a factor of 1.3 about the depth that is meant (assumed), and is as long as it is deep several times over.</source>
+        <comment>limit_scratch</comment>
+        <translation>Un arañazo varía en un factor 1,3 en torno a la profundidad buscada (supuesto), y es varias veces más largo que hondo.</translation>
+    </message>
+    <message>
+        <source>The blow is soft, in the middle of the foot: a hard, sharp one bruises the glass first. Outside are the flaws of used ware; inside nothing has touched the glass.</source>
+        <comment>limit_blow</comment>
+        <translation>El golpe es suave, en el centro del fondo: uno duro y agudo daña antes el vidrio. Fuera están los defectos del uso; dentro nada ha tocado el vidrio.</translation>
+    </message>
+    <message>
+        <source>A flask may burst on its own, at any time and in anybody's hand. Count only with the tests that are made behind a screen.</source>
+        <comment>limit_wait</comment>
+        <translation>Un matraz puede reventar solo, en cualquier momento y en cualquier mano. Cuente solo con las pruebas hechas tras una pantalla.</translation>
+    </message>
+</context>
+<context>
+    <name>bench.colour</name>
+    <message>
+        <source>Which retardation, order and stress does a colour in my polariscope mean?</source>
+        <comment>help</comment>
+        <translation>¿Qué retardo, orden y tensión significa un color en mi polariscopio?</translation>
+    </message>
+    <message>
+        <source>Read by</source>
+        <comment>setting.method</comment>
+        <translation>Se lee por</translation>
+    </message>
+    <message>
+        <source>The colour itself, or by turning the analyser until the place is dark.</source>
+        <comment>setting.method.help</comment>
+        <translation>El propio color, o girando el analizador hasta que el punto oscurece.</translation>
+    </message>
+    <message>
+        <source>Colour</source>
+        <comment>choice.method.colour</comment>
+        <translation>Color</translation>
+    </message>
+    <message>
+        <source>Turning</source>
+        <comment>choice.method.turning</comment>
+        <translation>Giro</translation>
+    </message>
+    <message>
+        <source>Lamp</source>
+        <comment>setting.lamp</comment>
+        <translation>Lámpara</translation>
+    </message>
+    <message>
+        <source>The polariscope's.</source>
+        <comment>setting.lamp.help</comment>
+        <translation>La del polariscopio.</translation>
+    </message>
+    <message>
+        <source>Daylight</source>
+        <comment>choice.lamp.daylight</comment>
+        <translation>Luz de día</translation>
+    </message>
+    <message>
+        <source>Incandescent</source>
+        <comment>choice.lamp.incandescent</comment>
+        <translation>Incandescente</translation>
+    </message>
+    <message>
+        <source>White led</source>
+        <comment>choice.lamp.white-led</comment>
+        <translation>LED blanca</translation>
+    </message>
+    <message>
+        <source>Sodium</source>
+        <comment>choice.lamp.sodium</comment>
+        <translation>Sodio</translation>
+    </message>
+    <message>
+        <source>Green</source>
+        <comment>choice.lamp.green</comment>
+        <translation>Verde</translation>
+    </message>
+    <message>
+        <source>Seen without plate</source>
+        <comment>setting.bare</comment>
+        <translation>Visto sin lámina</translation>
+    </message>
+    <message>
+        <source>Whether it was looked at plainly (colour).</source>
+        <comment>setting.bare.help</comment>
+        <translation>Si se miró sin nada (color).</translation>
+    </message>
+    <message>
+        <source>Colour at</source>
+        <comment>setting.seen_nm</comment>
+        <translation>Color en</translation>
+    </message>
+    <message>
+        <source>Where on the chart, without the plate.</source>
+        <comment>setting.seen_nm.help</comment>
+        <translation>Dónde en la carta, sin la lámina.</translation>
+    </message>
+    <message>
+        <source>Seen with plate</source>
+        <comment>setting.plate</comment>
+        <translation>Visto con lámina</translation>
+    </message>
+    <message>
+        <source>Whether the tint plate was tried (colour).</source>
+        <comment>setting.plate.help</comment>
+        <translation>Si se probó la lámina de onda (color).</translation>
+    </message>
+    <message>
+        <source>Colour with plate at</source>
+        <comment>setting.plate_seen_nm</comment>
+        <translation>Color con lámina en</translation>
+    </message>
+    <message>
+        <source>Where on the same chart its colour lies with the tint plate in.</source>
+        <comment>setting.plate_seen_nm.help</comment>
+        <translation>Dónde cae en la misma carta su color con la lámina de onda.</translation>
+    </message>
+    <message>
+        <source>The plate</source>
+        <comment>setting.plate_way</comment>
+        <translation>La lámina</translation>
+    </message>
+    <message>
+        <source>Turn the piece by a quarter: higher colours where it adds, lower where it takes.</source>
+        <comment>setting.plate_way.help</comment>
+        <translation>Gire la pieza un cuarto de vuelta: colores más altos donde suma, más bajos donde resta.</translation>
+    </message>
+    <message>
+        <source>Adds</source>
+        <comment>choice.plate_way.adds</comment>
+        <translation>Suma</translation>
+    </message>
+    <message>
+        <source>Takes away</source>
+        <comment>choice.plate_way.takes away</comment>
+        <translation>Resta</translation>
+    </message>
+    <message>
+        <source>Unknown</source>
+        <comment>choice.plate_way.unknown</comment>
+        <translation>Desconocido</translation>
+    </message>
+    <message>
+        <source>Plate</source>
+        <comment>setting.plate_nm</comment>
+        <translation>Lámina</translation>
+    </message>
+    <message>
+        <source>Retardation of the tint plate.</source>
+        <comment>setting.plate_nm.help</comment>
+        <translation>Retardo de la lámina de onda.</translation>
+    </message>
+    <message>
+        <source>Match within</source>
+        <comment>setting.match</comment>
+        <translation>Igualación ±</translation>
+    </message>
+    <message>
+        <source>CIEDE2000: 1 side by side, some 4 against a chart, 8 from memory.</source>
+        <comment>setting.match.help</comment>
+        <translation>CIEDE2000: 1 lado a lado, unos 4 frente a una carta, 8 de memoria.</translation>
+    </message>
+    <message>
+        <source>Lower fringe</source>
+        <comment>setting.whole_order</comment>
+        <translation>Franja inferior</translation>
+    </message>
+    <message>
+        <source>Whole order below the place (turning).</source>
+        <comment>setting.whole_order.help</comment>
+        <translation>Orden entero bajo el punto (giro).</translation>
+    </message>
+    <message>
+        <source>Lower fringe came</source>
+        <comment>setting.lower_came</comment>
+        <translation>Llegó la franja inferior</translation>
+    </message>
+    <message>
+        <source>One way round (turning).</source>
+        <comment>setting.lower_came.help</comment>
+        <translation>En un sentido (giro).</translation>
+    </message>
+    <message>
+        <source>By a turn of</source>
+        <comment>setting.lower_deg</comment>
+        <translation>Con un giro de</translation>
+    </message>
+    <message>
+        <source>Analyser's turn (turning).</source>
+        <comment>setting.lower_deg.help</comment>
+        <translation>Giro del analizador (giro).</translation>
+    </message>
+    <message>
+        <source>Higher fringe came</source>
+        <comment>setting.higher_came</comment>
+        <translation>Llegó la franja superior</translation>
+    </message>
+    <message>
+        <source>The other way round (turning).</source>
+        <comment>setting.higher_came.help</comment>
+        <translation>En el otro sentido (giro).</translation>
+    </message>
+    <message>
+        <source>By a turn of</source>
+        <comment>setting.higher_deg</comment>
+        <translation>Con un giro de</translation>
+    </message>
+    <message>
+        <source>Analyser's turn (turning).</source>
+        <comment>setting.higher_deg.help</comment>
+        <translation>Giro del analizador (giro).</translation>
+    </message>
+    <message>
+        <source>Turn within</source>
+        <comment>setting.turn_tol_deg</comment>
+        <translation>Giro ±</translation>
+    </message>
+    <message>
+        <source>How closely dark is found, to both sides.</source>
+        <comment>setting.turn_tol_deg.help</comment>
+        <translation>Con qué precisión se halla lo oscuro, hacia ambos lados.</translation>
+    </message>
+    <message>
+        <source>Glass</source>
+        <comment>setting.glass</comment>
+        <translation>Vidrio</translation>
+    </message>
+    <message>
+        <source>What the piece is made of.</source>
+        <comment>setting.glass.help</comment>
+        <translation>De qué está hecha la pieza.</translation>
+    </message>
+    <message>
+        <source>Borosilicate</source>
+        <comment>choice.glass.borosilicate</comment>
+        <translation>Borosilicato</translation>
+    </message>
+    <message>
+        <source>Fused silica</source>
+        <comment>choice.glass.fused-silica</comment>
+        <translation>Sílice fundida</translation>
+    </message>
+    <message>
+        <source>Lead crystal</source>
+        <comment>choice.glass.lead-crystal</comment>
+        <translation>Cristal de plomo</translation>
+    </message>
+    <message>
+        <source>Soda lime</source>
+        <comment>choice.glass.soda-lime</comment>
+        <translation>Sodocálcico</translation>
+    </message>
+    <message>
+        <source>Path</source>
+        <comment>setting.path_mm</comment>
+        <translation>Camino</translation>
+    </message>
+    <message>
+        <source>Way of the light through the glass.</source>
+        <comment>setting.path_mm.help</comment>
+        <translation>Camino de la luz en el vidrio.</translation>
+    </message>
+    <message>
+        <source>Path within</source>
+        <comment>setting.path_tol_pct</comment>
+        <translation>Camino ±</translation>
+    </message>
+    <message>
+        <source>To both sides.</source>
+        <comment>setting.path_tol_pct.help</comment>
+        <translation>Hacia ambos lados.</translation>
+    </message>
+    <message>
+        <source>Retardation</source>
+        <comment>retardation</comment>
+        <translation>Retardo</translation>
+    </message>
+    <message>
+        <source>It is this one</source>
+        <comment>odds_of_it</comment>
+        <translation>Es este</translation>
+    </message>
+    <message>
+        <source>Order</source>
+        <comment>order</comment>
+        <translation>Orden</translation>
+    </message>
+    <message>
+        <source>Stress (difference)</source>
+        <comment>stress</comment>
+        <translation>Tensión (diferencia)</translation>
+    </message>
+    <message>
+        <source>{colour}, order {order:.1f}: {low:.0f} to {high:.0f} nm, that is a stress of {weak:.2g} to {strong:.2g} MPa along {path:g} mm of glass.</source>
+        <comment>one</comment>
+        <translation>{colour}, orden {order:.1f}: de {low:.0f} a {high:.0f} nm, es decir, una tensión de {weak:.2g} a {strong:.2g} MPa en {path:g} mm de vidrio.</translation>
+    </message>
+    <message>
+        <source>Two or more retardations show this colour: {list}. Look again with the tint plate, once where it adds and once where it takes away.</source>
+        <comment>several</comment>
+        <translation>Dos o más retardos muestran este color: {list}. Mire otra vez con la lámina de onda, una donde suma y otra donde resta.</translation>
+    </message>
+    <message>
+        <source>The tint plate has told them apart.</source>
+        <comment>told_apart</comment>
+        <translation>La lámina de onda los ha distinguido.</translation>
+    </message>
+    <message>
+        <source>Near black a colour says little: put the tint plate in, which turns a few nm into blue or yellow.</source>
+        <comment>dark</comment>
+        <translation>Cerca del negro un color dice poco: ponga la lámina de onda, que vuelve azul o amarillo unos pocos nm.</translation>
+    </message>
+    <message>
+        <source>{order:.2f} orders of {wave:.0f} nm: {low:.0f} to {high:.0f} nm, that is a stress of {weak:.2g} to {strong:.2g} MPa along {path:g} mm of glass.</source>
+        <comment>turned</comment>
+        <translation>{order:.2f} órdenes de {wave:.0f} nm: de {low:.0f} a {high:.0f} nm, es decir, una tensión de {weak:.2g} a {strong:.2g} MPa en {path:g} mm de vidrio.</translation>
+    </message>
+    <message>
+        <source>Which of both directions is pulled, a colour alone does not tell; the plate does: where it adds, its slow axis lies along the larger pull.</source>
+        <comment>which</comment>
+        <translation>Cuál de las dos direcciones está traccionada no lo dice el color solo; la lámina sí: donde suma, su eje lento sigue la tracción mayor.</translation>
+    </message>
+    <message>
+        <source>What shows this colour</source>
+        <comment>candidates</comment>
+        <translation>Qué muestra este color</translation>
+    </message>
+    <message>
+        <source>from</source>
+        <comment>low</comment>
+        <translation>de</translation>
+    </message>
+    <message>
+        <source>most likely</source>
+        <comment>middle</comment>
+        <translation>lo más probable</translation>
+    </message>
+    <message>
+        <source>to</source>
+        <comment>high</comment>
+        <translation>a</translation>
+    </message>
+    <message>
+        <source>stress from</source>
+        <comment>weak</comment>
+        <translation>tensión de</translation>
+    </message>
+    <message>
+        <source>to</source>
+        <comment>strong</comment>
+        <translation>a</translation>
+    </message>
+    <message>
+        <source>odds</source>
+        <comment>odds</comment>
+        <translation>probabilidad</translation>
+    </message>
+    <message>
+        <source>plain</source>
+        <comment>bare_word</comment>
+        <translation>corriente</translation>
+    </message>
+    <message>
+        <source>plate adds</source>
+        <comment>adds_word</comment>
+        <translation>la lámina suma</translation>
+    </message>
+    <message>
+        <source>plate takes away</source>
+        <comment>takes_word</comment>
+        <translation>la lámina resta</translation>
+    </message>
+    <message>
+        <source>The chart: colours by retardation, without the plate</source>
+        <comment>chart</comment>
+        <translation>La carta: colores según el retardo, sin la lámina</translation>
+    </message>
+    <message>
+        <source>With the plate, where it adds</source>
+        <comment>chart_adds</comment>
+        <translation>Con la lámina, donde suma</translation>
+    </message>
+    <message>
+        <source>With the plate, where it takes away</source>
+        <comment>chart_takes</comment>
+        <translation>Con la lámina, donde resta</translation>
+    </message>
+    <message>
+        <source>The stress is the difference of the two principal stresses, averaged along the light, and as if it were the same all the way.</source>
+        <comment>limit_difference</comment>
+        <translation>La tensión es la diferencia de las dos tensiones principales, promediada en el camino de la luz, como si fuera igual en todo él.</translation>
+    </message>
+    <message>
+        <source>The stress lies at 45 degrees to the polarizers: elsewhere the colour is the same but darker, and along them there is none.</source>
+        <comment>limit_axis</comment>
+        <translation>La tensión está a 45 grados de los polarizadores: en otras direcciones el color es igual pero más oscuro, y a lo largo de ellos no lo hay.</translation>
+    </message>
+    <message>
+        <source>The glass's own dispersion of birefringence and the projector's or camera's colours are left out; beyond the third order colours are too pale to trust.</source>
+        <comment>limit_dispersion</comment>
+        <translation>No se cuentan la dispersión de la birrefringencia del vidrio ni los colores del proyector o la cámara; más allá del tercer orden los colores son demasiado pálidos.</translation>
+    </message>
+    <message>
+        <source>How closely eyes match a colour is a guess that you state; the ranges follow it, and the coefficient of the glass within 3 %.</source>
+        <comment>limit_match</comment>
+        <translation>Con qué precisión igualan los ojos un color es una estimación suya; los intervalos la siguen, y el coeficiente del vidrio al 3 %.</translation>
+    </message>
+    <message>
+        <source>The polarizers must lie along and across the stress, with quarter-wave plates for that colour, or one quarter-wave plate along the polarizer (Sénarmont).</source>
+        <comment>limit_turning</comment>
+        <translation>Los polarizadores deben estar a lo largo y a través de la tensión, con láminas de cuarto de onda para ese color, o una a lo largo del polarizador (Sénarmont).</translation>
+    </message>
+</context>
+<context>
+    <name>bench.matching</name>
+    <message>
+        <source>Which cooling, flame or thickness does my real piece have, by three readings of it?</source>
+        <comment>help</comment>
+        <translation>¿Qué enfriamiento, llama o espesor tiene mi pieza real, según tres lecturas?</translation>
+    </message>
+    <message>
+        <source>Unknown</source>
+        <comment>setting.unknown</comment>
+        <translation>Desconocido</translation>
+    </message>
+    <message>
+        <source>jets: cooling of a toughened plate; thickness: of such a plate; flame: a burner's.</source>
+        <comment>setting.unknown.help</comment>
+        <translation>chorros: enfriamiento de una placa templada; espesor: de una así; llama: la de un quemador.</translation>
+    </message>
+    <message>
+        <source>Jets</source>
+        <comment>choice.unknown.jets</comment>
+        <translation>Chorros</translation>
+    </message>
+    <message>
+        <source>Thickness</source>
+        <comment>choice.unknown.thickness</comment>
+        <translation>Espesor</translation>
+    </message>
+    <message>
+        <source>Flame</source>
+        <comment>choice.unknown.flame</comment>
+        <translation>Llama</translation>
+    </message>
+    <message>
+        <source>Glass</source>
+        <comment>setting.glass</comment>
+        <translation>Vidrio</translation>
+    </message>
+    <message>
+        <source>What the piece is made of.</source>
+        <comment>setting.glass.help</comment>
+        <translation>De qué está hecha la pieza.</translation>
+    </message>
+    <message>
+        <source>Borosilicate</source>
+        <comment>choice.glass.borosilicate</comment>
+        <translation>Borosilicato</translation>
+    </message>
+    <message>
+        <source>Fused silica</source>
+        <comment>choice.glass.fused-silica</comment>
+        <translation>Sílice fundida</translation>
+    </message>
+    <message>
+        <source>Lead crystal</source>
+        <comment>choice.glass.lead-crystal</comment>
+        <translation>Cristal de plomo</translation>
+    </message>
+    <message>
+        <source>Soda lime</source>
+        <comment>choice.glass.soda-lime</comment>
+        <translation>Sodocálcico</translation>
+    </message>
+    <message>
+        <source>Thickness</source>
+        <comment>setting.thickness_mm</comment>
+        <translation>Espesor</translation>
+    </message>
+    <message>
+        <source>Of the plate, or the bottle's wall.</source>
+        <comment>setting.thickness_mm.help</comment>
+        <translation>De la placa, o de la pared de la botella.</translation>
+    </message>
+    <message>
+        <source>Start</source>
+        <comment>setting.start_C</comment>
+        <translation>Inicio</translation>
+    </message>
+    <message>
+        <source>Heat when the jets start (jets, thickness).</source>
+        <comment>setting.start_C.help</comment>
+        <translation>Temperatura al empezar los chorros (chorros, espesor).</translation>
+    </message>
+    <message>
+        <source>Jets</source>
+        <comment>setting.jet_W_m2K</comment>
+        <translation>Chorros</translation>
+    </message>
+    <message>
+        <source>Known cooling (thickness).</source>
+        <comment>setting.jet_W_m2K.help</comment>
+        <translation>Enfriamiento conocido (espesor).</translation>
+    </message>
+    <message>
+        <source>Diameter</source>
+        <comment>setting.outer_diameter_mm</comment>
+        <translation>Diámetro</translation>
+    </message>
+    <message>
+        <source>Of the bottle over the burner (flame).</source>
+        <comment>setting.outer_diameter_mm.help</comment>
+        <translation>De la botella sobre el quemador (llama).</translation>
+    </message>
+    <message>
+        <source>Flame width</source>
+        <comment>setting.ring_width_mm</comment>
+        <translation>Anchura de la llama</translation>
+    </message>
+    <message>
+        <source>At half its heat (flame).</source>
+        <comment>setting.ring_width_mm.help</comment>
+        <translation>A la mitad de su calor (llama).</translation>
+    </message>
+    <message>
+        <source>First reading</source>
+        <comment>setting.first_reading</comment>
+        <translation>Primera lectura</translation>
+    </message>
+    <message>
+        <source>Squeeze at the surface, MPa; or °C at first time.</source>
+        <comment>setting.first_reading.help</comment>
+        <translation>Compresión en la superficie, MPa; o °C en el primer tiempo.</translation>
+    </message>
+    <message>
+        <source>Second reading</source>
+        <comment>setting.second_reading</comment>
+        <translation>Segunda lectura</translation>
+    </message>
+    <message>
+        <source>Pull in the middle, MPa; or °C at second time.</source>
+        <comment>setting.second_reading.help</comment>
+        <translation>Tracción en el centro, MPa; o °C en el segundo tiempo.</translation>
+    </message>
+    <message>
+        <source>Third reading</source>
+        <comment>setting.third_reading</comment>
+        <translation>Tercera lectura</translation>
+    </message>
+    <message>
+        <source>Edge-on at the skin in 15 mm of glass, nm; for thickness, depth without stress in µm; or °C at the third time.</source>
+        <comment>setting.third_reading.help</comment>
+        <translation>Por el canto, en la piel, en 15 mm de vidrio, nm; para el espesor, la profundidad sin tensión en µm; o °C en el tercer tiempo.</translation>
+    </message>
+    <message>
+        <source>First time</source>
+        <comment>setting.first_s</comment>
+        <translation>Primer tiempo</translation>
+    </message>
+    <message>
+        <source>After the flame's start (flame).</source>
+        <comment>setting.first_s.help</comment>
+        <translation>Desde el inicio de la llama (llama).</translation>
+    </message>
+    <message>
+        <source>Second time</source>
+        <comment>setting.second_s</comment>
+        <translation>Segundo tiempo</translation>
+    </message>
+    <message>
+        <source>The same.</source>
+        <comment>setting.second_s.help</comment>
+        <translation>Lo mismo.</translation>
+    </message>
+    <message>
+        <source>Third time</source>
+        <comment>setting.third_s</comment>
+        <translation>Tercer tiempo</translation>
+    </message>
+    <message>
+        <source>The same.</source>
+        <comment>setting.third_s.help</comment>
+        <translation>Lo mismo.</translation>
+    </message>
+    <message>
+        <source>Readings within</source>
+        <comment>setting.reading_pct</comment>
+        <translation>Lecturas ±</translation>
+    </message>
+    <message>
+        <source>Two of three readings are this close to the truth.</source>
+        <comment>setting.reading_pct.help</comment>
+        <translation>Dos de tres lecturas están así de cerca de la verdad.</translation>
+    </message>
+    <message>
+        <source>Instrument within</source>
+        <comment>setting.bias_pct</comment>
+        <translation>Aparato ±</translation>
+    </message>
+    <message>
+        <source>What all readings are off together.</source>
+        <comment>setting.bias_pct.help</comment>
+        <translation>Lo que se desvían juntas todas las lecturas.</translation>
+    </message>
+    <message>
+        <source>Model within</source>
+        <comment>setting.model_pct</comment>
+        <translation>Modelo ±</translation>
+    </message>
+    <message>
+        <source>How far the model itself may be off.</source>
+        <comment>setting.model_pct.help</comment>
+        <translation>Cuánto puede desviarse el propio modelo.</translation>
+    </message>
+    <message>
+        <source>Cooling coefficient of the jets</source>
+        <comment>jets</comment>
+        <translation>Coeficiente de enfriamiento de los chorros</translation>
+    </message>
+    <message>
+        <source>Thickness</source>
+        <comment>thickness</comment>
+        <translation>Espesor</translation>
+    </message>
+    <message>
+        <source>Heat of the flame</source>
+        <comment>flame</comment>
+        <translation>Calor de la llama</translation>
+    </message>
+    <message>
+        <source>If all is as stated, three readings fit that badly or worse {chance:.0f} times in 100.</source>
+        <comment>chance</comment>
+        <translation>Si todo es como se indica, tres lecturas encajan así de mal o peor {chance:.0f} de cada 100 veces.</translation>
+    </message>
+    <message>
+        <source>{name}: {value:.3g} {unit}, from {low:.3g} to {high:.3g} with 95 %.</source>
+        <comment>found</comment>
+        <translation>{name}: {value:.3g} {unit}, de {low:.3g} a {high:.3g} al 95 %.</translation>
+    </message>
+    <message>
+        <source>{name}: {value:.3g} {unit}, but anything from {low:.3g} to {high:.3g} suits. Read again, or more closely.</source>
+        <comment>wide</comment>
+        <translation>{name}: {value:.3g} {unit}, pero vale cualquiera de {low:.3g} a {high:.3g}. Lea otra vez, o con más precisión.</translation>
+    </message>
+    <message>
+        <source>These readings do not tell: everything from {low:.3g} to {high:.3g} {unit} suits them.</source>
+        <comment>nothing</comment>
+        <translation>Estas lecturas no lo dicen: les vale todo de {low:.3g} a {high:.3g} {unit}.</translation>
+    </message>
+    <message>
+        <source>The readings contradict each other, or the model; at best {value:.3g} {unit}, perhaps {low:.3g} to {high:.3g}. Check the readings, and what is stated beside them.</source>
+        <comment>inconsistent</comment>
+        <translation>Las lecturas se contradicen, o contradicen el modelo; en el mejor caso {value:.3g} {unit}, quizá de {low:.3g} a {high:.3g}. Revise las lecturas y lo indicado junto a ellas.</translation>
+    </message>
+    <message>
+        <source>Several values suit, between {low:.3g} and {high:.3g} {unit}. Read something else as well.</source>
+        <comment>several</comment>
+        <translation>Valen varios valores, entre {low:.3g} y {high:.3g} {unit}. Lea también otra cosa.</translation>
+    </message>
+    <message>
+        <source>At most {high:.3g} {unit}; how little these readings do not tell.</source>
+        <comment>open_low</comment>
+        <translation>Como mucho {high:.3g} {unit}; cuán poco, estas lecturas no lo dicen.</translation>
+    </message>
+    <message>
+        <source>At least {low:.3g} {unit}; how much these readings do not tell.</source>
+        <comment>open_high</comment>
+        <translation>Al menos {low:.3g} {unit}; cuánto, estas lecturas no lo dicen.</translation>
+    </message>
+    <message>
+        <source>It may be kept as a device of this site.</source>
+        <comment>usable</comment>
+        <translation>Puede guardarse como aparato de este centro.</translation>
+    </message>
+    <message>
+        <source>Do not keep it as a device: it is not known well enough.</source>
+        <comment>not_usable</comment>
+        <translation>No lo guarde como aparato: no se conoce lo bastante bien.</translation>
+    </message>
+    <message>
+        <source>Readings beside the fitted model</source>
+        <comment>compared</comment>
+        <translation>Lecturas junto al modelo ajustado</translation>
+    </message>
+    <message>
+        <source>reading</source>
+        <comment>reading</comment>
+        <translation>lectura</translation>
+    </message>
+    <message>
+        <source>read</source>
+        <comment>read</comment>
+        <translation>leído</translation>
+    </message>
+    <message>
+        <source>model</source>
+        <comment>fitted</comment>
+        <translation>modelo</translation>
+    </message>
+    <message>
+        <source>apart by (of its doubt)</source>
+        <comment>pull</comment>
+        <translation>apartado (en incertidumbres)</translation>
+    </message>
+    <message>
+        <source>squeeze at the surface, MPa</source>
+        <comment>surface_MPa</comment>
+        <translation>compresión en la superficie, MPa</translation>
+    </message>
+    <message>
+        <source>pull in the middle, MPa</source>
+        <comment>centre_MPa</comment>
+        <translation>tracción en el centro, MPa</translation>
+    </message>
+    <message>
+        <source>edge-on at the skin, nm</source>
+        <comment>edge_nm</comment>
+        <translation>de canto en la piel, nm</translation>
+    </message>
+    <message>
+        <source>depth without stress, µm</source>
+        <comment>neutral_um</comment>
+        <translation>profundidad sin tensión, µm</translation>
+    </message>
+    <message>
+        <source>°C at the first time</source>
+        <comment>first_C</comment>
+        <translation>°C en el primer tiempo</translation>
+    </message>
+    <message>
+        <source>°C at the second time</source>
+        <comment>second_C</comment>
+        <translation>°C en el segundo tiempo</translation>
+    </message>
+    <message>
+        <source>°C at the third time</source>
+        <comment>third_C</comment>
+        <translation>°C en el tercer tiempo</translation>
+    </message>
+    <message>
+        <source>unknown</source>
+        <comment>unknown</comment>
+        <translation>desconocido</translation>
+    </message>
+    <message>
+        <source>reading</source>
+        <comment>modelled</comment>
+        <translation>lectura</translation>
+    </message>
+    <message>
+        <source>Least squares for one unknown; everything else is taken as stated. The interval holds the truth in 95 of 100 cases if the uncertainties are as stated.</source>
+        <comment>limit_fit</comment>
+        <translation>Mínimos cuadrados para una incógnita; lo demás se toma como se indica. El intervalo contiene la verdad en 95 de 100 casos si las incertidumbres son las indicadas.</translation>
+    </message>
+    <message>
+        <source>The plate is wide and cooled alike on both faces.</source>
+        <comment>limit_plate</comment>
+        <translation>La placa es ancha y se enfría igual por ambas caras.</translation>
+    </message>
+    <message>
+        <source>Temperatures are those of the outside in the middle of the ring, of a bottle that turns, while the flame burns.</source>
+        <comment>limit_burner</comment>
+        <translation>Las temperaturas son las del exterior, en el centro del anillo de una botella que gira, con la llama encendida.</translation>
     </message>
 </context>
 </TS>

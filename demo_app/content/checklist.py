@@ -1,7 +1,8 @@
 """What has to lie ready before a show, and what is put back between shows: drawn from the sheet."""
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass
+from types import MappingProxyType
 
 from demo_app.content.cues.records import EYEWEAR_FOR, Helper, Sheet, Step
 from demo_app.content.venue import FOLLOW
@@ -60,8 +61,44 @@ class Checklist:
     rule: str = FOLLOW
 
 
-def checklist(sheet: Sheet) -> Checklist:
-    """The checklist of `sheet`."""
+ENGLISH: Mapping[str, str] = MappingProxyType(
+    {
+        "follow": FOLLOW,
+        "presenter": "presenter: eyewear for {hazard}",
+        "helper": "helper: {eyewear}",
+        "flame": "Flame out, fuel shut off.",
+        "hot": "Hot pieces stay on the mat, marked hot, until they have been checked cold.",
+        "water": "Hot water emptied, floor dry.",
+        "shards": "Shards brushed up into the labelled container; table and floor looked over.",
+        "pieces": "Pieces counted in; what broke is written down; new ones counted out.",
+        "props": "Props back in their places.",
+        "eyewear": "Eyewear wiped and back on its hooks.",
+        "hands": "Counts of hands cleared.",
+        "first": "The sheet is back at its first step.",
+        "journal": "Attendance, near misses and odd questions are written down.",
+    }
+)
+"""Texts of a checklist by their names."""
+
+
+def plain(hazard: str) -> str:
+    """A hazard as sheets name it."""
+    return hazard
+
+
+def checklist(
+    sheet: Sheet, texts: Mapping[str, str] = ENGLISH, hazard: Callable[[str], str] = plain
+) -> Checklist:
+    """The checklist of `sheet`.
+
+    Parameters
+    ----------
+    sheet : Sheet
+    texts : mapping
+        `ENGLISH`, in whatever language.
+    hazard : callable
+        What a hazard is called there.
+    """
     steps = sheet.steps
     return Checklist(
         props=_merged((text, step.id) for step in steps for text in step.props),
@@ -71,8 +108,9 @@ def checklist(sheet: Sheet) -> Checklist:
         helpers=tuple(
             HelperItem(step.id, step.title, step.helper) for step in steps if step.helper
         ),
-        eyewear=_eyewear(steps),
-        reset=_reset(steps),
+        eyewear=_eyewear(steps, texts, hazard),
+        reset=_reset(steps, texts),
+        rule=texts["follow"],
     )
 
 
@@ -89,49 +127,45 @@ def _merged(pairs: Iterable[tuple[str, str]]) -> tuple[Item, ...]:
     return tuple(Item(first[key], tuple(ids)) for key, ids in using.items())
 
 
-def _eyewear(steps: Sequence[Step]) -> tuple[Item, ...]:
+def _eyewear(
+    steps: Sequence[Step], texts: Mapping[str, str], hazard: Callable[[str], str]
+) -> tuple[Item, ...]:
     presenter = [
-        (f"presenter: eyewear for {name}", step.id)
+        (texts["presenter"].format(hazard=hazard(name)), step.id)
         for step in steps
         for name in step.hazards
         if name in EYEWEAR_FOR
     ]
     helpers = [
-        (f"helper: {step.helper.eyewear}", step.id)
+        (texts["helper"].format(eyewear=step.helper.eyewear), step.id)
         for step in steps
         if step.helper and step.helper.eyewear
     ]
     return _merged([*presenter, *helpers])
 
 
-def _reset(steps: Sequence[Step]) -> tuple[Item, ...]:
+def _reset(steps: Sequence[Step], texts: Mapping[str, str]) -> tuple[Item, ...]:
     """Common practice of a turnaround, those lines alone that the sheet's hazards call for."""
 
     def asked_by(*hazards: str) -> tuple[str, ...]:
         return tuple(step.id for step in steps if set(step.hazards) & set(hazards))
 
-    def when(text: str, ids: tuple[str, ...]) -> tuple[Item, ...]:
-        return (Item(text, ids),) if ids else ()
+    def when(name: str, ids: tuple[str, ...]) -> tuple[Item, ...]:
+        return (Item(texts[name], ids),) if ids else ()
 
     samples = tuple(step.id for step in steps if step.samples)
     return (
-        *when("Flame out, fuel shut off.", asked_by("flame")),
+        *when("flame", asked_by("flame")),
+        *when("hot", asked_by("flame", "hot-glass")),
+        *when("water", asked_by("hot-water")),
+        *when("shards", asked_by("breakage", "stored-energy")),
+        *when("pieces", samples),
+        *when("props", tuple(step.id for step in steps if step.props)),
         *when(
-            "Hot pieces stay on the mat, marked hot, until they have been checked cold.",
-            asked_by("flame", "hot-glass"),
-        ),
-        *when("Hot water emptied, floor dry.", asked_by("hot-water")),
-        *when(
-            "Shards brushed up into the labelled container; table and floor looked over.",
-            asked_by("breakage", "stored-energy"),
-        ),
-        *when("Pieces counted in; what broke is written down; new ones counted out.", samples),
-        *when("Props back in their places.", tuple(step.id for step in steps if step.props)),
-        *when(
-            "Eyewear wiped and back on its hooks.",
+            "eyewear",
             tuple(step.id for step in steps if set(step.hazards) & set(EYEWEAR_FOR)),
         ),
-        *when("Counts of hands cleared.", tuple(step.id for step in steps if step.question)),
-        Item("The sheet is back at its first step."),
-        Item("Attendance, near misses and odd questions are written down."),
+        *when("hands", tuple(step.id for step in steps if step.question)),
+        Item(texts["first"]),
+        Item(texts["journal"]),
     )

@@ -1,7 +1,9 @@
 """Reminders of hot glass: "hot until at least", from the model; never that it may be touched."""
 
 import math
+from collections.abc import Mapping
 from dataclasses import dataclass
+from types import MappingProxyType
 
 import numpy as np
 
@@ -17,6 +19,15 @@ REMINDER_C = 45.0
 the material: 51 for 1 min, 48 for 10 min, 43 for 8 h and longer (ISO 13732-1:2006, from memory)."""
 
 HANDLE = "Tongs and the insulated mat; hot glass looks cold."
+ENGLISH: Mapping[str, str] = MappingProxyType(
+    {
+        "handle": HANDLE,
+        "always": "{name}: hot. {handle}",
+        "hot": "{name}: hot until at least {until}. {handle}",
+        "was": "{name}: was hot until at least {until} and may be still. {handle}",
+    }
+)
+"""What a reminder says."""
 
 
 @dataclass(frozen=True)
@@ -50,13 +61,13 @@ class HotPiece:
         """How long it is still hot at least, s; 0 afterwards. `now` in s since 1970."""
         return max(0.0, self.until - now)
 
-    def words(self, now: float) -> str:
+    def words(self, now: float, texts: Mapping[str, str] = ENGLISH) -> str:
         """The reminder in one line; it never says that the piece may be touched."""
+        handle = texts["handle"]
         if math.isinf(self.seconds):
-            return f"{self.name}: hot. {HANDLE}"
-        if self.left_s(now) > 0:
-            return f"{self.name}: hot until at least {clock(self.until)}. {HANDLE}"
-        return f"{self.name}: was hot until at least {clock(self.until)} and may be still. {HANDLE}"
+            return texts["always"].format(name=self.name, handle=handle)
+        line = "hot" if self.left_s(now) > 0 else "was"
+        return texts[line].format(name=self.name, until=clock(self.until), handle=handle)
 
 
 def hot_piece(

@@ -1,7 +1,7 @@
 """The venue's own rules: none has a default, and each is amber until somebody has reviewed it."""
 
 import datetime
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field, replace
 from pathlib import Path
 from types import MappingProxyType
@@ -149,21 +149,48 @@ def amber(venue: Venue, today: datetime.date) -> tuple[Field, ...]:
     return tuple(one for one in FIELDS if state(venue, one.name, today) != REVIEWED)
 
 
-def review_line(venue: Venue, name: str, today: datetime.date) -> str:
-    """State of a field in one line, with role and date where there is a review."""
-    rule, found = venue.rules.get(_known(name).name), state(venue, name, today)
+REVIEW_LINES: Mapping[str, str] = MappingProxyType(
+    {
+        "missing": "Missing: ask who approves the show",
+        "reviewed": "Reviewed by {role} on {day}",
+        "late": "Review out of date: by {role} on {day}",
+        "ahead": "Not reviewed: the review by {role} on {day} lies ahead",
+        "days": "Not reviewed: how long the review by {role} on {day} holds is not said",
+        "never": "Not reviewed yet",
+    }
+)
+"""What `review_line` says, in English."""
+
+
+def review_line(
+    venue: Venue,
+    name: str,
+    today: datetime.date,
+    texts: Mapping[str, str] = REVIEW_LINES,
+    written: Callable[[datetime.date], str] = str,
+) -> str:
+    """State of a field in one line, with role and date where there is a review.
+
+    Parameters
+    ----------
+    venue : Venue
+    name : str
+        Of the field.
+    today : datetime.date
+    texts : mapping
+        `REVIEW_LINES`, in whatever language.
+    written : callable
+        How a day is written there.
+    """
+    rule = venue.rules.get(_known(name).name)
     if rule is None:
-        return "Missing: ask who approves the show"
-    by = f" by {rule.reviewed_by} on {rule.reviewed_on}" if rule.reviewed_on else ""
-    if found == REVIEWED:
-        return f"Reviewed{by}"
-    if found == OUT_OF_DATE:
-        return f"Review out of date: {by.strip()}"
-    if rule.reviewed_on is not None and rule.reviewed_on > today:
-        return f"Not reviewed: the review{by} lies ahead"
-    if rule.reviewed_on is not None:
-        return f"Not reviewed: how long the review{by} holds is not said"
-    return "Not reviewed yet"
+        return texts["missing"]
+    if rule.reviewed_on is None:
+        return texts["never"]
+    found = state(venue, name, today)
+    ahead = "ahead" if rule.reviewed_on > today else "days"
+    line = {REVIEWED: "reviewed", OUT_OF_DATE: "late"}.get(found, ahead)
+    return texts[line].format(role=rule.reviewed_by, day=written(rule.reviewed_on))
 
 
 def shown(venue: Venue, name: str) -> str:

@@ -10,6 +10,7 @@ from demo_app.content.readings import result
 from demo_app.scenes.scene import Scene
 from demo_app.scenes.settings import make
 from demo_app.ui import words
+from demo_app.ui.language_ids import scene_context
 from demo_app.ui.playing import Session
 from demo_app.ui.request import Frame
 from demo_app.ui.timeline import TIME_EPS_S, Entry
@@ -72,4 +73,7 @@ def _due(session: Session, frame: Frame, due: float) -> Any:
 
 def _said(scene: Scene, name: str, value: Any) -> str:
     spec = next(one for one in scene.readings if one.name == name)
-    return words.text("outcome", reading=spec.label, value=words.reading(spec, value))
+    context = scene_context(scene)
+    return words.text(
+        "outcome", reading=words.label(context, spec), value=words.reading(spec, value, context)
+    )

@@ -1,5 +1,6 @@
 """One chart over time, with a cursor at the instant shown."""
 
+import functools
 import html
 from collections.abc import Mapping, Sequence
 from typing import Any
@@ -48,6 +49,7 @@ class ChartView(QWidget):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._traces: tuple[Reading, ...] = ()
+        self._context = ""
         self._plot: Any = None
         self._curves: list[Any] = []
         self._cursor: Any = None
@@ -70,9 +72,9 @@ class ChartView(QWidget):
     def sizeHint(self) -> QSize:  # noqa: D102
         return QSize(480, 220)
 
-    def set_traces(self, traces: tuple[Reading, ...]) -> None:
-        """Choose the curves: of one unit."""
-        self._traces = traces
+    def set_traces(self, traces: tuple[Reading, ...], context: str = "") -> None:
+        """Choose the curves: of one unit; `context` is that of their names' translations."""
+        self._traces, self._context = traces, context
         if self._plot is not None:
             self._style()
 
@@ -128,6 +130,7 @@ class ChartView(QWidget):
             axis.setSIPrefixEnableRanges(())
             axis.enableAutoSIPrefix(False)
             axis.setTickDensity(0.6)
+            axis.tickStrings = functools.partial(_ticks, axis)
         bottom = self._plot.getPlotItem().getAxis("bottom")
         bottom.setHeight(round(self._size_px * 2.7))
         self._label_below()
@@ -166,7 +169,8 @@ class ChartView(QWidget):
                 shown += [float(values.min()), float(values.max())]
                 highest = max(highest, float(times[-1]))
                 now = float(np.interp(time_s, times, values))
-            said.append(_head(index, trace.label, words.quantity(now, trace.unit)))
+            name = words.label(self._context, trace)
+            said.append(_head(index, name, words.quantity(now, trace.unit)))
         self._empty_from(len(self._traces))
         ratio = any(trace.name.endswith("_ratio") for trace in self._traces)
         self._show_levels([1.0] if ratio else [])
@@ -262,6 +266,12 @@ class ChartView(QWidget):
         if event.type() in {QEvent.Type.Resize, QEvent.Type.Move} and self._over is not None:
             self._over.setGeometry(self._plot.geometry())
         return super().eventFilter(watched, event)
+
+
+def _ticks(axis: Any, values: Sequence[float], scale: float, spacing: float) -> list[str]:
+    """An axis's own numbers, with the decimal sign of the language in use."""
+    found = type(axis).tickStrings(axis, values, scale, spacing)
+    return [one.replace(".", words.decimal_point()) for one in found]
 
 
 def _name(texts: Mapping[str, str], name: str) -> str:

@@ -20,6 +20,7 @@ from demo_app.scenes.scene import Scene
 from demo_app.scenes.settings import settings_of
 from demo_app.ui import theme, words
 from demo_app.ui.fields import Choice, Control, control_for
+from demo_app.ui.language_ids import scene_context
 from demo_app.ui.light_page import LightPage
 from demo_app.ui.numbers_page import NumbersPage
 from demo_app.ui.playing import Session
@@ -84,7 +85,7 @@ class Controls(QWidget):
         """Offer scenes to choose from; one alone needs no choice."""
         self.scenes.clear()
         for scene in scenes:
-            self.scenes.addItem(scene.title, scene.id)
+            self.scenes.addItem(words.title(scene), scene.id)
         self.scenes.setCurrentIndex(self.scenes.findData(shown))
         self.scenes.setVisible(self.scenes.count() > 1)
 
@@ -124,11 +125,12 @@ class Controls(QWidget):
                 old.deleteLater()
         self.controls = {}
         settings = settings_of(session.scene.settings)
+        context = scene_context(session.scene)
         for name, live in (("page.run", True), ("page.piece", False)):
             chosen = [setting for setting in settings if setting.live == live]
             if not chosen:
                 continue
-            made = [control_for(setting) for setting in chosen]
+            made = [control_for(setting, None, context) for setting in chosen]
             for control in made:
                 self.controls[control.setting.name] = control
                 control.chosen.connect(session.set_setting)

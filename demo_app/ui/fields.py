@@ -146,6 +146,13 @@ class Choice(QComboBox):
 class Control(QWidget):
     """Base of the controls: a setting, a value, and a signal when a person changes it.
 
+    Parameters
+    ----------
+    setting : Setting
+    parent : QWidget or None
+    context : str
+        Of the translations of the setting's words; "": they are said as they are.
+
     Attributes
     ----------
     chosen : Signal(str, object)
@@ -154,9 +161,14 @@ class Control(QWidget):
 
     chosen = Signal(str, object)
 
-    def __init__(self, setting: Setting, parent: QWidget | None = None) -> None:
+    def __init__(self, setting: Setting, parent: QWidget | None = None, context: str = "") -> None:
         super().__init__(parent)
-        self.setting = setting
+        self.setting, self.context = setting, context
+
+    @property
+    def label(self) -> str:
+        """Name of the setting, in the language in use."""
+        return words.label(self.context, self.setting)
 
     def value(self) -> Value:
         """The value shown."""
@@ -168,22 +180,22 @@ class Control(QWidget):
 
     def _describe(self, *widgets: QWidget) -> None:
         setting = self.setting
-        help_words = setting.help
+        help_words = words.help_of(self.context, setting)
         if not isinstance(setting.default, (bool, str)):
             low = words.quantity(setting.low, setting.unit)
             high = words.quantity(setting.high, setting.unit)
             help_words = f"{help_words} ({low} … {high})".strip()
         for widget in widgets:
             widget.setToolTip(help_words)
-            widget.setAccessibleName(setting.label)
+            widget.setAccessibleName(self.label)
             widget.setAccessibleDescription(help_words)
 
 
 class NumberControl(Control):
     """Slider for the hand, number box with the unit for the exact."""
 
-    def __init__(self, setting: Setting, parent: QWidget | None = None) -> None:
-        super().__init__(setting, parent)
+    def __init__(self, setting: Setting, parent: QWidget | None = None, context: str = "") -> None:
+        super().__init__(setting, parent, context)
         self._step = max(setting.step, (setting.high - setting.low) / MOST_TICKS)
         self.slider = QSlider(Qt.Orientation.Horizontal, self)
         self.slider.setRange(0, max(round((setting.high - setting.low) / self._step), 1))
@@ -197,7 +209,7 @@ class NumberControl(Control):
         # The arrows are hidden by the style sheet: `NoButtons` leaves a styled box without room.
         self.box.lineEdit().setTextMargins(6, 0, 8, 0)
         self.box.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
-        label = QLabel(setting.label, self)
+        label = QLabel(self.label, self)
         label.setBuddy(self.box)
         row = QHBoxLayout()
         row.setSpacing(8)
@@ -246,12 +258,12 @@ class NumberControl(Control):
 class ChoiceControl(Control):
     """List of words."""
 
-    def __init__(self, setting: Setting, parent: QWidget | None = None) -> None:
-        super().__init__(setting, parent)
+    def __init__(self, setting: Setting, parent: QWidget | None = None, context: str = "") -> None:
+        super().__init__(setting, parent, context)
         self.combo = Choice(self)
         for name in setting.choices:
-            self.combo.addItem(words.choice(name), name)
-        label = QLabel(setting.label, self)
+            self.combo.addItem(words.choice_of(context, setting, name), name)
+        label = QLabel(self.label, self)
         label.setBuddy(self.combo)
         box = QVBoxLayout(self)
         box.setContentsMargins(0, 0, 0, 0)
@@ -278,22 +290,24 @@ class ChoiceControl(Control):
 class SeveralControl(Control):
     """Check boxes, of which only so many may be ticked; what is ticked later comes later."""
 
-    def __init__(self, setting: Setting, parent: QWidget | None = None) -> None:
-        super().__init__(setting, parent)
-        self.checks = {name: Tick(words.choice(name), self) for name in setting.choices}
+    def __init__(self, setting: Setting, parent: QWidget | None = None, context: str = "") -> None:
+        super().__init__(setting, parent, context)
+        self.checks = {
+            name: Tick(words.choice_of(context, setting, name), self) for name in setting.choices
+        }
         self._taken: list[str] = []
         grid = QGridLayout(self)
         grid.setContentsMargins(0, 0, 0, 0)
         grid.setSpacing(2)
-        label = QLabel(setting.label, self)
+        label = QLabel(self.label, self)
         grid.addWidget(label, 0, 0, 1, 2)
         for place, (name, check) in enumerate(self.checks.items()):
             grid.addWidget(check, 1 + place // 2, place % 2)
             check.setFocusPolicy(Qt.FocusPolicy.TabFocus)
             check.clicked.connect(functools.partial(self._clicked, name))
         self._describe(label, *self.checks.values())
-        for name, check in self.checks.items():
-            check.setAccessibleName(f"{setting.label}: {words.choice(name)}")
+        for check in self.checks.values():
+            check.setAccessibleName(f"{self.label}: {check.text()}")
         self.show_value(setting.default)
 
     def value(self) -> str:  # noqa: D102
@@ -318,9 +332,9 @@ class SeveralControl(Control):
 class FlagControl(Control):
     """Check box."""
 
-    def __init__(self, setting: Setting, parent: QWidget | None = None) -> None:
-        super().__init__(setting, parent)
-        self.check = Tick(setting.label, self)
+    def __init__(self, setting: Setting, parent: QWidget | None = None, context: str = "") -> None:
+        super().__init__(setting, parent, context)
+        self.check = Tick(self.label, self)
         box = QVBoxLayout(self)
         box.setContentsMargins(0, 0, 0, 0)
         box.addWidget(self.check)
@@ -339,13 +353,13 @@ class FlagControl(Control):
         self.chosen.emit(self.setting.name, checked)
 
 
-def control_for(setting: Setting, parent: QWidget | None = None) -> Control:
-    """The control that fits a setting's kind."""
+def control_for(setting: Setting, parent: QWidget | None = None, context: str = "") -> Control:
+    """The control that fits a setting's kind; `context` is that of its words' translations."""
     if isinstance(setting.default, bool):
-        return FlagControl(setting, parent)
+        return FlagControl(setting, parent, context)
     if isinstance(setting.default, str):
-        return (SeveralControl if setting.most else ChoiceControl)(setting, parent)
-    return NumberControl(setting, parent)
+        return (SeveralControl if setting.most else ChoiceControl)(setting, parent, context)
+    return NumberControl(setting, parent, context)
 
 
 def _decimals(setting: Setting) -> int:

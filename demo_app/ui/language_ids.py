@@ -5,6 +5,13 @@ from demo_app.scenes.settings import Setting
 
 DESCRIBE = "describe"
 UI = "ui"
+SHORT = "short"
+"""Short names of scenes."""
+VIEW = "view"
+"""Choices of the page about light and view."""
+BENCH = "bench"
+"""What all pages of the bench share; each has a context of its own too."""
+VENUE, REVIEW, CHECKLIST, HOT, PIECES = "venue", "review", "checklist", "hot", "pieces"
 LANGUAGE = "language"
 NAME = "name"
 SELF = "English"
@@ -15,6 +22,11 @@ DECIMAL, SAMPLE = "decimal", "1.5"
 def scene_context(scene: Scene) -> str:
     """Context of a scene's texts."""
     return f"scene.{scene.id}"
+
+
+def bench_context(page: str) -> str:
+    """Context of a page of the bench: its title, its question, its inputs, its answers."""
+    return f"{BENCH}.{page}"
 
 
 def text_id(name: str) -> str:

@@ -11,6 +11,7 @@ from demo_app.scenes.settings import Setting
 from demo_app.ui import words
 from demo_app.ui.chart_view import groups
 from demo_app.ui.fields import ChoiceControl, Control, control_for
+from demo_app.ui.language_ids import VIEW, scene_context
 from demo_app.ui.playing import Session
 
 MODES = ("temperature", "stress")
@@ -37,7 +38,7 @@ class LightPage(QWidget):
         self._box.setContentsMargins(0, 0, 0, 0)
         self._box.setSpacing(6)
         for setting in _settings():
-            control = control_for(setting, self)
+            control = control_for(setting, self, VIEW)
             control.chosen.connect(self._changed)
             self.controls[setting.name] = control
             self._box.addWidget(control)
@@ -49,7 +50,7 @@ class LightPage(QWidget):
     def _choice(self, name: str, choices: tuple[str, ...]) -> ChoiceControl:
         label, help_words = words.text(f"{name}.choice"), words.text(f"{name}.choice.help")
         setting = Setting(name, label, "", choices[0], choices=choices, help=help_words)
-        return ChoiceControl(setting, self)
+        return ChoiceControl(setting, self, VIEW)
 
     def set_session(self, session: Session) -> None:
         """Work another session's light."""
@@ -67,6 +68,10 @@ class LightPage(QWidget):
         if len(found) > 1:
             names = tuple(", ".join(t.label for t in group) for group in found)
             self.chart = self._choice("chart", names)
+            context = scene_context(session.scene)
+            for place, group in enumerate(found):
+                said = ", ".join(words.label(context, trace) for trace in group)
+                self.chart.combo.setItemText(place, said)
             self.chart.chosen.connect(self._choose_traces)
             self._box.addWidget(self.chart)
         self.refresh()

@@ -4,6 +4,7 @@ from PySide6.QtCore import QElapsedTimer, Qt
 from PySide6.QtWidgets import QGridLayout, QLabel, QVBoxLayout, QWidget
 
 from demo_app.ui import words
+from demo_app.ui.language_ids import scene_context
 from demo_app.ui.playing import Session
 from demo_app.ui.request import Frame
 
@@ -40,15 +41,17 @@ class NumbersPage(QWidget):
         self._session = session
         self.values = {}
         self.words.clear()
+        context = scene_context(session.scene)
         for row, spec in enumerate(session.scene.readings):
-            label, value = QLabel(spec.label, self), QLabel(words.text("none"), self)
+            said = words.label(context, spec)
+            label, value = QLabel(said, self), QLabel(words.text("none"), self)
             label.setWordWrap(True)
             value.setObjectName("value")
             value.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
             for widget in (label, value):
-                widget.setToolTip(spec.help)
+                widget.setToolTip(words.help_of(context, spec))
                 self._grid.addWidget(widget, row, int(widget is value))
-            value.setAccessibleName(spec.label)
+            value.setAccessibleName(said)
             self.values[spec.name] = value
         session.framed.connect(self.show_frame)
 
@@ -66,7 +69,8 @@ class NumbersPage(QWidget):
         if session.playing and not fresh:
             return
         self._written.restart()
+        context = scene_context(session.scene)
         for spec in session.scene.readings:
-            said = words.reading(spec, frame.readings.get(spec.name))
+            said = words.reading(spec, frame.readings.get(spec.name), context)
             if said != self.values[spec.name].text():
                 self.values[spec.name].setText(said)

@@ -1,9 +1,14 @@
 """What a running show puts in front of its audience, and what its buttons say."""
 
 import datetime
+from typing import TYPE_CHECKING
 
 from demo_app.content import venue as rules
+from demo_app.content.checklist import ENGLISH as CHECKLIST_TEXTS
+from demo_app.content.checklist import Checklist, checklist
 from demo_app.content.cues.records import Sheet
+from demo_app.content.journal.pieces import ENGLISH as BALANCED
+from demo_app.content.journal.pieces import Balance
 from demo_app.content.running import clock
 from demo_app.content.running.records import (
     ASK,
@@ -22,7 +27,11 @@ from demo_app.content.venue import Venue
 from demo_app.ui import question_view, words
 from demo_app.ui.answering import Outcome
 from demo_app.ui.cards import Card
+from demo_app.ui.language_ids import CHECKLIST, HOT, PIECES, REVIEW, VENUE
 from demo_app.ui.question_view import Poll
+
+if TYPE_CHECKING:
+    from demo_app.content.hot import HotPiece
 
 SHOWN = {
     ASK: question_view.ASK,
@@ -75,9 +84,48 @@ def emergency_lines(venue: Venue) -> tuple[tuple[str, str], ...]:
         *("emergency_number", "first_aid", "extinguisher_place", "burner_shut_off_place"),
         *("exits", "assembly_point"),
     )
-    labels = {one.name: one.label for one in rules.FIELDS}
+    labels = {one.name: rule_label(one) for one in rules.FIELDS}
     missing = words.text("emergency.missing")
     return tuple((labels[name], rules.shown(venue, name) or missing) for name in wanted)
+
+
+def checklist_of(sheet: Sheet) -> Checklist:
+    """A sheet's checklist; what the sheet itself has written stays in its language."""
+    texts = words.Table(CHECKLIST, CHECKLIST_TEXTS)
+    return checklist(sheet, texts, lambda name: words.said(CHECKLIST, f"hazard.{name}", name))
+
+
+def balance_line(balance: Balance) -> str:
+    """The count of a batch in one show."""
+    return balance.told(words.Table(PIECES, BALANCED))
+
+
+def follow() -> str:
+    """Whose rules win."""
+    return words.said(CHECKLIST, "follow", rules.FOLLOW)
+
+
+def hot_line(piece: "HotPiece", now: float) -> str:
+    """The reminder of a hot piece."""
+    from demo_app.content.hot import ENGLISH
+
+    return piece.words(now, words.Table(HOT, ENGLISH))
+
+
+def rule_label(one: rules.Field) -> str:
+    """Name of one of a venue's rules."""
+    return words.said(VENUE, one.name, one.label)
+
+
+def rule_ask(one: rules.Field) -> str:
+    """What is to be found out for one of a venue's rules."""
+    return words.said(VENUE, f"{one.name}.ask", one.ask)
+
+
+def review_line(venue: Venue, name: str, today: datetime.date) -> str:
+    """State of one of a venue's rules."""
+    texts = words.Table(REVIEW, rules.REVIEW_LINES)
+    return rules.review_line(venue, name, today, texts, words.day)
 
 
 def next_words(running: Running, sheet: Sheet) -> str:

@@ -8,6 +8,7 @@ from demo_app.scenes.scene import Reading
 from demo_app.ui import theme, words
 from demo_app.ui.chart_view import ChartView, groups
 from demo_app.ui.fitted_label import Sentence
+from demo_app.ui.language_ids import scene_context
 from demo_app.ui.picture_view import PictureView
 from demo_app.ui.playing import Session
 from demo_app.ui.ranges_view import RangesView
@@ -143,7 +144,7 @@ class StageView(QWidget):
         self._frozen = False
         session = self.session
         self.section.set_mode(self._mode)
-        self.chart.set_traces(self._traces)
+        self.chart.set_traces(self._traces, scene_context(session.scene))
         self.refresh()
         if session.frame is not None:
             self.show_frame(session.frame)
@@ -180,7 +181,8 @@ class StageView(QWidget):
         self._traces = traces
         if self._frozen:
             return
-        self.chart.set_traces(traces)
+        context = "" if self.session is None else scene_context(self.session.scene)
+        self.chart.set_traces(traces, context)
         self.chart.setVisible(bool(traces))
         if self.chart.ready:
             self._feed()
@@ -215,15 +217,16 @@ class StageView(QWidget):
         self.section.setVisible(section is not None)
         self._share_height(alone=section is None)
         if section is not None:
-            name = scene.texts.get(section.stress_id, words.choice(section.stress_id))
-            fresh, title = frame.last[0].step == 0, scene.texts.get("section_title", "")
+            texts = words.texts(scene)
+            name = texts.get(section.stress_id, words.choice(section.stress_id))
+            fresh, title = frame.last[0].step == 0, texts.get("section_title", "")
             self.section.show_section(section, name, fresh=fresh, title=title)
         chart = frame.chart
         ranged = chart is not None and bool(chart.spans)
         self.chart.setVisible((bool(self._traces) or chart is not None) and not ranged)
         self.ranges.setVisible(ranged)
         if chart is not None and ranged:
-            self.ranges.show_ranges(chart, scene.texts, frame.instrument)
+            self.ranges.show_ranges(chart, words.texts(scene), frame.instrument)
         elif not self.chart.ready:
             # The first picture is painted before the chart's library is loaded.
             if not self._first_feed.isActive():
@@ -238,16 +241,17 @@ class StageView(QWidget):
         if session is not None and session.frame is not None and not self._frozen:
             chart = session.frame.chart
             if chart is not None:
-                self.chart.show_chart(chart, session.scene.texts)
+                self.chart.show_chart(chart, words.texts(session.scene))
             else:
                 self.chart.feed(session.timeline, session.time_s, session.end_s)
             self._fed.restart()
 
     def _caption(self, frame: Frame) -> str:
-        held = self.session.held if self.session is not None else None
-        if held is None:
+        if self.session is None or self.session.held is None:
             return ""
-        return f"{words.text('held.now')}: {words.difference(held.settings, frame.settings)}"
+        context = scene_context(self.session.scene)
+        changed = words.difference(self.session.held.settings, frame.settings, context)
+        return f"{words.text('held.now')}: {changed}"
 
     def refresh(self) -> None:
         """Show or take away the held picture; fit the ring of the hand."""

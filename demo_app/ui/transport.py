@@ -19,6 +19,7 @@ from demo_app.scenes.scene import Action
 from demo_app.ui import theme, words
 from demo_app.ui.engine import BREAK
 from demo_app.ui.icons import icon
+from demo_app.ui.language_ids import scene_context
 from demo_app.ui.playing import Session
 from demo_app.ui.request import Frame
 
@@ -54,10 +55,10 @@ class ActionButton(QPushButton):
 
     asked = Signal(object)
 
-    def __init__(self, action: Action, parent: QWidget | None = None) -> None:
-        super().__init__(action.label, parent)
+    def __init__(self, action: Action, parent: QWidget | None = None, context: str = "") -> None:
+        super().__init__(words.label(context, action), parent)
         self.action = action
-        self.setAccessibleName(action.label)
+        self.setAccessibleName(self.text())
         self.setFocusPolicy(Qt.FocusPolicy.TabFocus)
         self.clicked.connect(self._ask)
 
@@ -168,7 +169,8 @@ class Transport(QWidget):
             self._actions.removeWidget(old)
             old.hide()
             old.deleteLater()
-        self._buttons = [ActionButton(action, self) for action in actions]
+        context = "" if self._session is None else scene_context(self._session.scene)
+        self._buttons = [ActionButton(action, self, context) for action in actions]
         for place, new in enumerate(self._buttons):
             new.asked.connect(self._act)
             row, column = divmod(place, ABREAST)

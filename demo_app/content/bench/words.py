@@ -25,6 +25,11 @@ COMMON = {
     "first": "This is a first estimate; the runs that make the ranges sharp are still to come.",
     "share": "share",
     "probability": "probability",
+    "drawn_none": "Worked out, with no chances drawn.",
+    "drawn": "{runs} of {most} runs, seed {seed}.",
+    "nothing": "none",
+    "under": "under {percent}",
+    "over": "over {percent}",
 }
 CAUTIONS = (Message("caution_show"), Message("caution_venue"))
 
@@ -56,14 +61,17 @@ def span(figure: Figure) -> str:
     return f"{middle} {figure.unit}".rstrip() + f" ({low} to {high})"
 
 
-def rounded(value: float | None, unit: str) -> str:
-    """A number with three significant digits; a probability in whole percent."""
+def rounded(value: float | None, unit: str, texts: Mapping[str, str] = COMMON) -> str:
+    """A number with three significant digits; a probability in whole percent.
+
+    `texts` are `COMMON` in some language; the number has a decimal point whatever that is.
+    """
     if value is None:
-        return "none"
+        return texts["nothing"]
     if unit == "%" and 0 < value < 1:
-        return "under 1"
+        return texts["under"].format(percent=1)
     if unit == "%" and 99 < value < 100:
-        return "over 99"
+        return texts["over"].format(percent=99)
     if unit == "%":
         return f"{value:.0f}"
     return in_words(float(f"{value:.3g}"))
@@ -73,7 +81,7 @@ def cell(value: float | str | None, unit: str, texts: Mapping[str, str]) -> str:
     """A table's cell in words."""
     if value is None:
         return "–"
-    return texts.get(value, value) if isinstance(value, str) else rounded(value, unit)
+    return texts.get(value, value) if isinstance(value, str) else rounded(value, unit, texts)
 
 
 def as_words(page: Page, answer: Answer) -> str:
@@ -89,13 +97,13 @@ def as_words(page: Page, answer: Answer) -> str:
     return "\n".join(lines)
 
 
-def state_of(answer: Answer) -> str:
+def state_of(answer: Answer, texts: Mapping[str, str] = COMMON) -> str:
     """How fine an answer is, in words."""
     if answer.seed is None:
-        return "Worked out, with no chances drawn."
+        return texts["drawn_none"]
     if not answer.runs:
-        return COMMON["first"]
-    return f"{answer.runs} of {answer.most} runs, seed {answer.seed}."
+        return texts["first"]
+    return texts["drawn"].format(runs=answer.runs, most=answer.most, seed=answer.seed)
 
 
 def rows_of(table: Table, texts: Mapping[str, str]) -> list[tuple[str, ...]]:

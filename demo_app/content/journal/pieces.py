@@ -1,6 +1,8 @@
 """Glass by batch: what lies in stock, what went out to a show, and whether all of it came back."""
 
+from collections.abc import Mapping
 from dataclasses import dataclass
+from types import MappingProxyType
 
 from demo_app.base.errors import InputError
 from demo_app.content.journal.lines import count, line, words
@@ -29,6 +31,16 @@ FROM movements JOIN batches ON batches.id = movements.batch
 WHERE show IS NOT NULL AND (?1 IS NULL OR show = ?1)
 GROUP BY batches.id, show ORDER BY show, batches.name
 """
+
+_COUNT = "{batch}: {out} out, {back} back, {broken} broken"
+ENGLISH: Mapping[str, str] = MappingProxyType(
+    {
+        "even": f"{_COUNT}: the count balances",
+        "short": f"{_COUNT}: {{apart}} not found yet, look for them before anybody comes in",
+        "over": f"{_COUNT}: {{apart}} more than went out, count again",
+    }
+)
+"""What is said of a count."""
 
 
 @dataclass(frozen=True)
@@ -72,13 +84,19 @@ class Balance:
 
     @property
     def words(self) -> str:
-        """The count in one line; what does not balance is told."""
-        told = f"{self.batch}: {self.went_out} out, {self.came_back} back, {self.broke} broken"
-        if self.missing > 0:
-            return f"{told}: {self.missing} not found yet, look for them before anybody comes in"
-        if self.missing < 0:
-            return f"{told}: {-self.missing} more than went out, count again"
-        return f"{told}: the count balances"
+        """`told` in English."""
+        return self.told(ENGLISH)
+
+    def told(self, texts: Mapping[str, str]) -> str:
+        """The count in one line by `ENGLISH` in some language; what does not balance is told."""
+        line = "short" if self.missing > 0 else "over" if self.missing < 0 else "even"
+        return texts[line].format(
+            batch=self.batch,
+            out=self.went_out,
+            back=self.came_back,
+            broken=self.broke,
+            apart=abs(self.missing),
+        )
 
 
 def add_batch(

@@ -14,6 +14,7 @@ from demo_app.ui import show_words
 from demo_app.ui.audience_view import LIVE, AudienceView, sizes_of
 from demo_app.ui.captioning import Captioning
 from demo_app.ui.conductor import Conductor
+from demo_app.ui.languages import in_use
 from demo_app.ui.playing import Session
 from demo_app.ui.preferences import Preferences
 from demo_app.ui.request import Frame
@@ -184,7 +185,8 @@ class AudienceSide(QObject):
         if not running.captions or running.frozen or session is None:
             return
         written = conductor.step.captions
-        first = conductor.sheet.language
+        # Scenes without a sheet are told in the language in use.
+        first = conductor.sheet.language if conductor.sheet.minutes else in_use().code
         spoken = [(first, _language(first), said)]
         if self._second is not None:
             spoken.append((self._second.code, self._second, said))

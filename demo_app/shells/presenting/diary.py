@@ -9,7 +9,6 @@ from PySide6.QtCore import QObject, Signal
 from PySide6.QtWidgets import QFileDialog
 
 from demo_app.base.errors import InputError
-from demo_app.content.checklist import checklist
 from demo_app.content.journal import events, pieces, shows
 from demo_app.content.journal.following import Entry, follow
 from demo_app.content.journal.store import Journal
@@ -17,7 +16,7 @@ from demo_app.content.running import walking
 from demo_app.content.running.records import Running
 from demo_app.scenes.scene import View
 from demo_app.shells.presenting.window import PresentWindow
-from demo_app.ui import words
+from demo_app.ui import show_words, words
 from demo_app.ui.answering import Outcome
 
 if TYPE_CHECKING:
@@ -108,7 +107,7 @@ class Diary(QObject):
         sheet = self._conductor.sheet
         if not between.reset.ticks:
             titles = {step.id: step.title for step in sheet.steps}
-            between.show_items(checklist(sheet).reset, titles)
+            between.show_items(show_words.checklist_of(sheet).reset, titles)
         place = words.text("journal.disk" if self._journal.on_disk else "journal.memory")
         number = words.text("none") if self._show is None else str(self._show)
         self._window.after.show_state(
@@ -249,7 +248,7 @@ class Diary(QObject):
         scene, settings = session.scene, session.settings
         view: View = scene.view(settings, session.here)
         glass = str(getattr(settings, "glass", ""))
-        found = hot_in_view(scene.title, glass, view, self._now) if glass else None
+        found = hot_in_view(words.title(scene), glass, view, self._now) if glass else None
         self._hot = found
         if found is None:
             self.told.emit(words.text("between.hot.none"))
@@ -258,4 +257,5 @@ class Diary(QObject):
     def _tick(self) -> None:
         begun = self._begun
         self._window.between.show_turnaround(None if begun is None else self._now - begun)
-        self._window.between.show_hot("" if self._hot is None else self._hot.words(self._now))
+        said = "" if self._hot is None else show_words.hot_line(self._hot, self._now)
+        self._window.between.show_hot(said)

@@ -7,7 +7,15 @@ from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import QSize, Qt, QTimer, Signal
 from PySide6.QtGui import QCloseEvent, QResizeEvent
-from PySide6.QtWidgets import QApplication, QHBoxLayout, QStackedWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import (
+    QApplication,
+    QFrame,
+    QHBoxLayout,
+    QScrollArea,
+    QStackedWidget,
+    QVBoxLayout,
+    QWidget,
+)
 
 from demo_app.content.cues.free import free_sheet
 from demo_app.content.cues.records import Sheet
@@ -25,6 +33,7 @@ from demo_app.ui.audience_view import AudienceView
 from demo_app.ui.conductor import Conductor
 from demo_app.ui.controls import Controls
 from demo_app.ui.keymap import Context, Keymap
+from demo_app.ui.language_ids import LANGUAGE, NAME, SELF
 from demo_app.ui.playing import Session
 from demo_app.ui.preferences import Preferences
 from demo_app.ui.remote import TYPING, Remote
@@ -44,6 +53,8 @@ if TYPE_CHECKING:
     from demo_app.ui.teach_page import TeachPage
 
 SECOND_MS = 500
+LEAST = (960, 540)
+"""Room that all words need, device-independent pixels; on a smaller screen the window scrolls."""
 EMERGENCY = "emergency"
 AGAIN_S = 5.0
 """A window that is closed while a show runs asks for it a second time within this."""
@@ -95,7 +106,7 @@ class PresentWindow(QWidget):
         self._sizes: theme.Sizes | None = None
         self.free = sheet is None
         if sheet is None:
-            sheet = free_sheet(scenes)
+            sheet = free_sheet(scenes, named=words.title)
             running = walking.ready(sheet)
             running = walking.jump(running, sheet, 0.0, _place(sheet, shown))
         self.venue = Venue("")
@@ -151,11 +162,23 @@ class PresentWindow(QWidget):
         body.setSpacing(0)
         body.addWidget(self.pages, 1)
         body.addWidget(self.controls)
-        box = QVBoxLayout(self)
+        room = QWidget()
+        room.setObjectName("page")
+        room.setMinimumSize(*LEAST)
+        box = QVBoxLayout(room)
         box.setContentsMargins(0, 0, 0, 0)
         box.setSpacing(0)
         box.addWidget(self.header)
         box.addLayout(body, 1)
+        # A screen that is too small for it, such as 1280x720 at twice the size, scrolls.
+        area = QScrollArea(self)
+        area.setWidgetResizable(True)
+        area.setFrameShape(QFrame.Shape.NoFrame)
+        area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        area.setWidget(room)
+        whole = QVBoxLayout(self)
+        whole.setContentsMargins(0, 0, 0, 0)
+        whole.addWidget(area)
         self.controls.set_scenes(self._scenes.values(), self.conductor.step.scene)
         self._ticking = QTimer(self)
         self._ticking.setInterval(SECOND_MS)
@@ -333,13 +356,19 @@ class PresentWindow(QWidget):
         """Whether the page is open on which what is seen is read."""
         return self.controls.numbers.isVisible()
 
-    def _describe(self, said: str, _frame: Frame) -> None:
+    def _describe(self, said: str, frame: Frame) -> None:
         """What is seen, in words, for the presenter to read out."""
+        if self.session is not None and words.said(LANGUAGE, NAME, SELF) != SELF:
+            from demo_app.ui.languages import in_use
+
+            said = in_use().spoken(self.session.scene, frame.settings, frame, frame.instrument)
         self.controls.numbers.show_words(said)
 
     def _take_session(self, session: Session) -> None:
         """A new session has been made: the controls are its from now on."""
         self.controls.set_session(session)
+        if session.scene.id not in self._scenes:
+            self.offer(session.scene)
         self.controls.choose_scene(session.scene.id)
 
     def _show_session(self, session: Session) -> None:
@@ -398,11 +427,11 @@ class PresentWindow(QWidget):
     def offer(self, scene: Scene) -> None:
         """Offer one more scene to choose from."""
         self._scenes[scene.id] = scene
-        known = sorted(self._scenes.values(), key=lambda found: found.title)
+        known = sorted(self._scenes.values(), key=words.title)
         shown = self.session.scene.id if self.session is not None else ""
         self.controls.set_scenes(known, shown)
         if self.free:
-            sheet = free_sheet(known)
+            sheet = free_sheet(known, named=words.title)
             if "steps" in self._made:
                 self.steps.list.set_sheet(sheet)
             self.conductor.reload(sheet, "")

@@ -5,12 +5,12 @@ import datetime
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QWidget
 
-from demo_app.content.checklist import Item, checklist
+from demo_app.content.checklist import Item
 from demo_app.content.cues.records import Sheet
 from demo_app.content.cues.shorten import Cut
 from demo_app.content.venue import Venue
 from demo_app.scenes.settings import Setting
-from demo_app.ui import theme, words
+from demo_app.ui import show_words, theme, words
 from demo_app.ui.fields import Tick, control_for
 from demo_app.ui.pages.parts import Page, TickList, label
 from demo_app.ui.pages.venue_form import VenueForm
@@ -67,7 +67,7 @@ class BeforePage(Page):
         """Draw the checklist from a sheet."""
         self.title.setText(f"{sheet.title} · {sheet.venue}")
         titles = {step.id: step.title for step in sheet.steps}
-        drawn = checklist(sheet)
+        drawn = show_words.checklist_of(sheet)
         helpers = tuple(
             Item(
                 words.text(

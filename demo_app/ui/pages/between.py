@@ -7,7 +7,7 @@ from PySide6.QtWidgets import QComboBox, QHBoxLayout, QSpinBox, QWidget
 
 from demo_app.content.checklist import Item
 from demo_app.content.journal.pieces import Balance, Stock
-from demo_app.ui import words
+from demo_app.ui import show_words, words
 from demo_app.ui.clock_bar import minutes
 from demo_app.ui.fields import Choice
 from demo_app.ui.pages.parts import LineEntry, Page, TickList, label, push
@@ -100,7 +100,7 @@ class BetweenPage(Page):
             self.batch.setCurrentIndex(at)
         for made in (self.batch, self.number, *self.ways.values()):
             made.setEnabled(bool(stock))
-        lines = [one.words for one in balances] or [
+        lines = [show_words.balance_line(one) for one in balances] or [
             words.text("between.none" if stock else "between.no_batch")
         ]
         self.balance.setText("\n".join(lines))

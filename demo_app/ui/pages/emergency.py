@@ -4,8 +4,7 @@ from collections.abc import Sequence
 
 from PySide6.QtWidgets import QGridLayout, QLabel
 
-from demo_app.content.venue import FOLLOW
-from demo_app.ui import theme, words
+from demo_app.ui import show_words, theme, words
 from demo_app.ui.pages.parts import Page, label
 
 
@@ -22,7 +21,7 @@ class EmergencyPage(Page):
         self.box.addWidget(self.title)
         self.box.addLayout(self._grid)
         self.box.addWidget(label(words.text("emergency.back"), "quiet", self))
-        self.box.addWidget(label(FOLLOW, "quiet", self))
+        self.box.addWidget(label(show_words.follow(), "quiet", self))
         self.box.addStretch(1)
 
     def set_sizes(self, sizes: theme.Sizes) -> None:

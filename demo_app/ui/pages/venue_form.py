@@ -8,8 +8,8 @@ from PySide6.QtWidgets import QGridLayout, QLabel, QLineEdit, QWidget
 
 from demo_app.base.errors import InputError
 from demo_app.content import venue as rules
-from demo_app.content.venue import FIELDS, FOLLOW, Field, Venue
-from demo_app.ui import words
+from demo_app.content.venue import FIELDS, Field, Venue
+from demo_app.ui import show_words, words
 from demo_app.ui.pages.parts import LineEntry, label
 
 AMBER, GREEN = "⚠", "✓"
@@ -38,15 +38,16 @@ class VenueForm(QWidget):
         grid.setColumnStretch(1, 3)
         grid.setColumnStretch(2, 2)
         grid.addWidget(label(words.text("venue.title"), "title", self), 0, 0, 1, 3)
-        grid.addWidget(label(FOLLOW, "quiet", self), 1, 0, 1, 3)
+        grid.addWidget(label(show_words.follow(), "quiet", self), 1, 0, 1, 3)
         self.lines: dict[str, QLineEdit] = {}
         self.states: dict[str, QLabel] = {}
         for place, one in enumerate(FIELDS, start=2):
-            name = label(one.label + (f" ({one.unit})" if one.unit else ""), "", self)
-            name.setToolTip(one.ask)
+            said, ask = show_words.rule_label(one), show_words.rule_ask(one)
+            name = label(said + (f" ({one.unit})" if one.unit else ""), "", self)
+            name.setToolTip(ask)
             line = QLineEdit(self)
-            line.setPlaceholderText(one.ask)
-            line.setAccessibleName(one.label)
+            line.setPlaceholderText(ask)
+            line.setAccessibleName(said)
             line.editingFinished.connect(partial(self._typed, one))
             state = label("", "", self)
             for column, widget in enumerate((name, line, state)):
@@ -73,7 +74,8 @@ class VenueForm(QWidget):
             if not line.hasFocus() or not line.isModified():
                 line.setText(_typed_form(venue, one))
             state.setObjectName("quiet" if good else "alert")
-            state.setText(f"{GREEN if good else AMBER} {rules.review_line(venue, one.name, today)}")
+            said = show_words.review_line(venue, one.name, today)
+            state.setText(f"{GREEN if good else AMBER} {said}")
             state.style().polish(state)
         self.days.setText("" if venue.review_valid_days is None else str(venue.review_valid_days))
 
@@ -86,7 +88,7 @@ class VenueForm(QWidget):
             value = _value(what, said)
             venue = rules.with_value(self._venue, what.name, value)
         except InputError as error:
-            self.told.emit(f"{what.label}: {error.problem}; {error.remedy}")
+            self.told.emit(f"{show_words.rule_label(what)}: {error.problem}; {error.remedy}")
             return
         line.setModified(False)
         self.changed.emit(venue)
@@ -116,7 +118,9 @@ def _typed_form(venue: Venue, what: Field) -> str:
     value = venue.value(what.name)
     if isinstance(value, tuple):
         return "; ".join(value)
-    return "" if value is None else f"{value:g}" if isinstance(value, float | int) else value
+    if isinstance(value, float | int):
+        return f"{value:g}".replace(".", words.decimal_point())
+    return value or ""
 
 
 def _value(what: Field, said: str) -> rules.Value:
