@@ -2,7 +2,7 @@
 
 import numpy as np
 from PySide6.QtCore import QElapsedTimer, QPointF, QRectF, QSize, QSizeF, Qt, QTimer
-from PySide6.QtGui import QColor, QImage, QPainter, QPaintEvent, QPen
+from PySide6.QtGui import QColor, QFont, QImage, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from demo_app.scenes.scene import Seam, Section
@@ -231,9 +231,16 @@ class SectionView(QWidget):
             right = f"{words.quantity(high, 'MPa')} {words.text('tension')}"
         else:
             left, right = words.quantity(low, "C"), words.quantity(high, "C")
-        metrics = painter.fontMetrics()
-        first, second = metrics.horizontalAdvance(left), metrics.horizontalAdvance(right)
         gap = self._size_px * 0.6
+        metrics = painter.fontMetrics()
+        needed = metrics.horizontalAdvance(left + right) + 3 * gap + 2 * self._size_px
+        if needed > self.width():
+            # A narrow section keeps its colours apart from its words: smaller words.
+            font = QFont(painter.font())
+            font.setPixelSize(max(int(font.pixelSize() * self.width() / needed), 7))
+            painter.setFont(font)
+            metrics = painter.fontMetrics()
+        first, second = metrics.horizontalAdvance(left), metrics.horizontalAdvance(right)
         length = min(self.width() - first - second - 3 * gap, self.width() * 0.4)
         top = self.height() - line
         box = QRectF(first + gap, top + line * 0.28, length, line * 0.44)

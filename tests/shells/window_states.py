@@ -25,8 +25,6 @@ from demo_app.ui import application
 from demo_app.ui.show_header import PAGES
 
 SIZES = ((1280, 720), (1920, 1080))
-LEAST_HEIGHT = 500
-"""Device-independent pixels that the window needs; no desktop of today is lower."""
 KEPT = ("strong", "push-pull", "three-plates")
 FAULT = "Something went wrong and the scene was reset: a needle of the model came loose at 17.25 s"
 
@@ -189,8 +187,7 @@ def main(folder):
     application.make(sys.argv[:1])
     scale = float(os.environ.get("QT_SCALE_FACTOR", "1"))
     for width, height in SIZES:
-        if height / scale >= LEAST_HEIGHT:
-            show(width, height, scale, folder)
+        show(width, height, scale, folder)
 
 
 if __name__ == "__main__":

@@ -17,6 +17,7 @@ from PySide6.QtWidgets import (
     QAbstractButton,
     QAbstractScrollArea,
     QAbstractSpinBox,
+    QCheckBox,
     QComboBox,
     QLabel,
     QLineEdit,
@@ -81,6 +82,10 @@ def needed(widget):
         )
         return aligned(box, room, widget.alignment())
     metrics = QFontMetrics(widget.font())
+    if isinstance(widget, QCheckBox) and widget.sizePolicy().hasHeightForWidth():
+        # A long line to tick goes on below.
+        high = widget.heightForWidth(widget.width())
+        return aligned(QRect(0, 0, widget.width(), high), widget.rect(), Qt.AlignmentFlag.AlignTop)
     box = QRect(0, 0, metrics.horizontalAdvance(said(widget)), metrics.height())
     return aligned(box, widget.rect(), Qt.AlignmentFlag.AlignCenter)
 

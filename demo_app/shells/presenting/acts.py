@@ -28,13 +28,24 @@ def act(window: "PresentWindow", name: str) -> None:
         NUMBERED[word](window, int(number))
 
 
+def _emergency_is_on(window: "PresentWindow") -> bool:
+    """While the card is up the show stands still behind it."""
+    if window.emergency_on:
+        window.tell(words.text("emergency.back"))
+    return window.emergency_on
+
+
 def _next(window: "PresentWindow") -> None:
+    if _emergency_is_on(window):
+        return
     window.show_page_called("show")
     if not window.free:
         window.conductor.next_()
 
 
 def _back(window: "PresentWindow") -> None:
+    if _emergency_is_on(window):
+        return
     window.show_page_called("show")
     if not window.free:
         window.conductor.back()

@@ -167,6 +167,7 @@ class ShowButton(QPushButton):
             label.setWordWrap(True)
             label.setAttribute(Qt.WidgetAttribute.WA_TransparentForMouseEvents)
             self._box.addWidget(label)
+        self._least = 0
         self.clicked.connect(self._choose)
 
     def set_sizes(self, sizes: theme.Sizes) -> None:
@@ -179,7 +180,16 @@ class ShowButton(QPushButton):
                 f" background: transparent;{ink}"
             )
         self._box.setContentsMargins(sizes.gap * 2, sizes.gap, sizes.gap * 2, sizes.gap)
-        self.setFixedHeight(round(sizes.sentence * 3.2))
+        self._least = round(sizes.sentence * 3.2)
+        self._fit(self.width())
+
+    def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: D102
+        super().resizeEvent(event)
+        self._fit(event.size().width())
+
+    def _fit(self, width: int) -> None:
+        """A button asks for one line's height whatever its layout holds."""
+        self.setFixedHeight(max(self._box.totalHeightForWidth(width), self._least))
 
     def keyPressEvent(self, event: QKeyEvent) -> None:  # noqa: D102
         if event.key() in {Qt.Key.Key_Return, Qt.Key.Key_Enter}:
