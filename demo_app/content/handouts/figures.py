@@ -20,10 +20,12 @@ from demo_app.scenes.scene import Scene
 SIZE = (960, 540)
 SHOWN_PX = (440, 248)
 """Width and height on paper, pixels of 1/96 inch."""
-HATCH = "Hatching: nothing is there; on the screen it is dark."
+HATCH = "Slanted lines: nothing is there; on the screen it is dark."
+ALL_DARK = "Crossed lines: the piece is dark all over."
 _WEIGHTS = np.array([0.0722, 0.7152, 0.2126])
 """Of blue, green and red (ITU-R BT.709)."""
 _EVERY, _WIDE, _INK, _PAPER = 12, 2, 190, 255
+_DARK_INK, _DARK = 90, 40
 _BRIGHT_NM = 275.0
 
 Grey = NDArray[np.uint8]
@@ -73,11 +75,17 @@ def figure(scene: Scene, settings: Any, at_s: float | None = None) -> Figure:
     light = scene.light(settings, Instrument())
     bare = light.filters < 2
     picture = grey(drawn(view, SIZE, light))
+    note = ""
     if not bare:
-        picture = np.where(inside(view.stage), picture, hatching(SIZE))
+        piece = inside(view.stage)
+        dark = not piece.any() or float(np.quantile(picture[piece], 0.99)) < _DARK
+        # A page of black costs ink and shows nothing.
+        shown = crossed(SIZE) if dark else picture
+        picture = np.where(piece, shown, hatching(SIZE))
+        note = f" {ALL_DARK if dark and piece.any() else ''} {HATCH}".replace("  ", " ")
     alt = spoken(scene, settings, view, light)
     when = f"{in_words(float(f'{found.at_s:.3g}'))} s after the start"
-    caption = f"{scene.title}, {when}. {found.sentence}" + ("" if bare else f" {HATCH}")
+    caption = f"{scene.title}, {when}. {found.sentence}{note}"
     return Figure(png_bytes(np.repeat(picture[..., None], 4, axis=2)), alt, caption)
 
 
@@ -91,6 +99,14 @@ def hatching(size: tuple[int, int]) -> Grey:
     """Thin slanted lines on white, shape (height, width)."""
     columns, rows = np.meshgrid(np.arange(size[0]), np.arange(size[1]))
     return np.where((columns + rows) % _EVERY < _WIDE, _INK, _PAPER).astype(np.uint8)
+
+
+def crossed(size: tuple[int, int]) -> Grey:
+    """Lines both ways on white, closer than those of `hatching`, shape (height, width)."""
+    columns, rows = np.meshgrid(np.arange(size[0]), np.arange(size[1]))
+    half = _EVERY // 2
+    ink = ((columns + rows) % half < 1) | ((columns - rows) % half < 1)
+    return np.where(ink, _DARK_INK, _PAPER).astype(np.uint8)
 
 
 def inside(stage: Stage) -> NDArray[np.bool_]:

@@ -8,7 +8,7 @@ from demo_app.content.handouts.sheet import worksheet
 
 STYLE = """
 body { font-family: "DejaVu Sans", sans-serif; color: #111111; background: #ffffff;
-       max-width: 46em; line-height: 1.35; }
+       max-width: 46em; }
 h1 { font-size: 18pt; margin-top: 0; margin-bottom: 6px; }
 h2 { font-size: 13pt; margin-top: 14px; margin-bottom: 3px; }
 h3 { font-size: 10pt; margin-top: 10px; margin-bottom: 2px; }
@@ -26,7 +26,7 @@ th, td { border: 1px solid #767676; padding: 2px 7px; text-align: left; vertical
 
 def page(what: Handout, paper: str = "A4") -> str:
     """The handout as one HTML page that needs nothing else; `paper` is for those who print it."""
-    title = f"{what.lesson.title}: {'answer key' if what.key else 'worksheet'}"
+    title = f"{'Answer key' if what.key else 'Worksheet'}: {what.lesson.title}"
     body = _told(what) + (answers(what) if what.key else worksheet(what))
     return (
         f'<!DOCTYPE html>\n<html lang="{escape(what.lesson.language)}">\n<head>\n'
