@@ -78,7 +78,8 @@ def figure(scene: Scene, settings: Any, at_s: float | None = None) -> Figure:
     note = ""
     if not bare:
         piece = inside(view.stage)
-        dark = not piece.any() or float(np.quantile(picture[piece], 0.99)) < _DARK
+        light_alone = grey(draw(view.stage, SIZE, light))
+        dark = not piece.any() or float(np.quantile(light_alone[piece], 0.99)) < _DARK
         # A page of black costs ink and shows nothing.
         shown = crossed(SIZE) if dark else picture
         picture = np.where(piece, shown, hatching(SIZE))

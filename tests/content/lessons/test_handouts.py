@@ -59,6 +59,7 @@ def solved(command: str) -> dict:
     return json.loads(done.stdout)
 
 
+@pytest.mark.timeout(3600 if LONG else 300)
 @pytest.mark.parametrize("name", PATHS if LONG else CHEAP)
 def test_numbers_equal_those_of_a_process_of_its_own(name: str) -> None:
     for seed in SEEDS:
