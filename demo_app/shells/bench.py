@@ -23,7 +23,7 @@ from demo_app.shells.benching.colour_page import ColourPage
 from demo_app.shells.benching.map_page import MapPage
 from demo_app.shells.benching.matching_page import MatchingPage
 from demo_app.shells.benching.question_page import QuestionPage
-from demo_app.ui import application, theme, words
+from demo_app.ui import application, speaking, theme, words
 from demo_app.ui.benching.answers import Answers
 from demo_app.ui.benching.figures import breakable, plain
 from demo_app.ui.benching.style import style_sheet
@@ -277,6 +277,7 @@ def run(argv: Sequence[str]) -> int:
         Exit status.
     """
     app = application.make(argv)
+    speaking.begin()
     window = BenchWindow()
     guard = application.FaultGuard()
     guard.caught.connect(window.tell)

@@ -21,7 +21,7 @@ from demo_app.shells.audience import AudienceWindow
 from demo_app.shells.teaching.choosing import ChooseLesson, lessons
 from demo_app.shells.teaching.papers import Papers
 from demo_app.shells.teaching.window import OutreachWindow
-from demo_app.ui import application, keymap_file, preferences, words
+from demo_app.ui import application, keymap_file, preferences, speaking, words
 from demo_app.ui.awake import Awake
 from demo_app.ui.placer import Placer
 from demo_app.ui.preferences import Preferences
@@ -53,6 +53,7 @@ def run(what: str | None, argv: Sequence[str]) -> int:
     """
     lesson = load(lesson_called(what, "outreach")) if what is not None else None
     app = application.make(argv)
+    speaking.begin()
     if lesson is None:
         path, status = _choose(app)
         if path is None:

@@ -18,7 +18,7 @@ from demo_app.scenes import catalogue
 from demo_app.shells.presenting.house import House, Others
 from demo_app.shells.presenting.opening import Opening, gone_on, opened_sheet
 from demo_app.shells.presenting.window import PresentWindow
-from demo_app.ui import application, keymap_file, saved
+from demo_app.ui import application, keymap_file, saved, speaking
 
 if TYPE_CHECKING:
     from demo_app.shells.presenting.choosing import Show
@@ -64,6 +64,7 @@ def run(
     path = None if what is None else _sheet_called(what)
     opening = opened_sheet(path, rehearsal=rehearsal) if path is not None else Opening(scene=what)
     app = application.make(argv)
+    speaking.begin()
     folder = _folder()
     before = saved.offer(folder) if folder is not None else None
     if before is not None and not _suits(before, path, what):

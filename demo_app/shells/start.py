@@ -1,12 +1,15 @@
 """The start window: one large door for each way to show the scenes."""
 
 from collections.abc import Callable, Sequence
+from dataclasses import replace
 
-from PySide6.QtCore import QSize, Qt, Signal
+from PySide6.QtCore import QEvent, QSize, Qt, Signal
 from PySide6.QtGui import QKeyEvent, QResizeEvent
-from PySide6.QtWidgets import QLabel, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
-from demo_app.ui import application, theme, words
+from demo_app.ui import application, preferences, speaking, theme, words
+from demo_app.ui.languages import use, wanted
+from demo_app.ui.speaking import LanguageChoice
 
 ROOMY = 2
 """So many doors have room to spare; more of them stand closer."""
@@ -30,7 +33,7 @@ class StartWindow(QWidget):
         self.setWindowTitle(words.text("app"))
         self._sizes: theme.Sizes | None = None
         self._title = QLabel(words.text("app"), self)
-        self._tagline = QLabel(words.text("tagline"), self)
+        self._tagline = QLabel(self)
         self._tagline.setObjectName("quiet")
         self._box = QVBoxLayout(self)
         self._box.addStretch(2)
@@ -42,9 +45,28 @@ class StartWindow(QWidget):
             door.opened.connect(self.chosen)
             self._box.addWidget(door)
         self._box.addStretch(2)
-        self.leave = QPushButton(words.text("quit"), self)
+        self.language = LanguageChoice(self)
+        self.leave = QPushButton(self)
         self.leave.clicked.connect(self.close)
-        self._box.addWidget(self.leave, 0, Qt.AlignmentFlag.AlignRight)
+        below = QHBoxLayout()
+        below.addWidget(self.language)
+        below.addStretch(1)
+        below.addWidget(self.leave)
+        self._box.addLayout(below)
+        self._say()
+
+    def changeEvent(self, event: QEvent) -> None:  # noqa: D102
+        super().changeEvent(event)
+        if event.type() == QEvent.Type.LanguageChange:
+            self._say()
+
+    def _say(self) -> None:
+        """All words, in the language in use by now."""
+        self._tagline.setText(words.text("tagline"))
+        self.leave.setText(words.text("quit"))
+        self.language.say()
+        for door in self.doors:
+            door.say()
 
     def sizeHint(self) -> QSize:  # noqa: D102
         return QSize(1280, 720)
@@ -79,16 +101,22 @@ class Door(QPushButton):
         super().__init__(parent)
         self._name = name
         self.setObjectName("door")
-        self.setAccessibleName(words.text(name))
-        self.setAccessibleDescription(words.text(f"{name}.help"))
-        self._label = QLabel(words.text(name), self)
-        self._help = QLabel(words.text(f"{name}.help"), self)
+        self._label, self._help = QLabel(self), QLabel(self)
         self._help.setWordWrap(True)
         self._box = QVBoxLayout(self)
         for label in (self._label, self._help):
             label.setAttribute(Qt.WidgetAttribute.WA_TransparentForMouseEvents)
             self._box.addWidget(label)
         self.clicked.connect(self._open)
+        self.say()
+
+    def say(self) -> None:
+        """The words, in the language in use."""
+        name, what = words.text(self._name), words.text(f"{self._name}.help")
+        self.setAccessibleName(name)
+        self.setAccessibleDescription(what)
+        self._label.setText(name)
+        self._help.setText(what)
 
     def set_sizes(self, sizes: theme.Sizes, *, tight: bool = False) -> None:
         """Type sizes and height, which is less where many doors stand together."""
@@ -120,15 +148,25 @@ def run(argv: Sequence[str]) -> int:
         Exit status.
     """
     app = application.make(argv)
+    speaking.begin()
     opened: list[str] = []
     window = StartWindow(list(DOORS))
     window.chosen.connect(opened.append)
     window.chosen.connect(window.close)
+    window.language.show_code(preferences.read(speaking.kept_in()).language)
+    window.language.chosen.connect(_speak)
     application.show(window)
     status = application.execute(app, window.close)
     if status == 0 and opened:
         return DOORS[opened[-1]](argv)
     return status
+
+
+def _speak(code: str) -> None:
+    """Speak a language at once, and from now on."""
+    folder = speaking.kept_in()
+    preferences.write(folder, replace(preferences.read(folder), language=code))
+    use(wanted(code))
 
 
 def _present(argv: Sequence[str]) -> int:

@@ -15,7 +15,7 @@ from pathlib import Path
 from types import TracebackType
 from typing import Any
 
-from PySide6.QtCore import QObject, QSocketNotifier, Qt, QTimer, Signal
+from PySide6.QtCore import QLocale, QObject, QSocketNotifier, Qt, QTimer, Signal
 from PySide6.QtGui import QFont, QFontDatabase
 from PySide6.QtWidgets import QApplication, QWidget
 
@@ -40,6 +40,8 @@ def make(argv: Sequence[str]) -> QApplication:
         )
         QApplication.setAttribute(Qt.ApplicationAttribute.AA_UseSoftwareOpenGL)
         app = QApplication(list(argv))
+        # Numbers are typed as the words are said: in English until another language is used.
+        QLocale.setDefault(QLocale(QLocale.Language.English))
     app.setApplicationName("lehrlight")
     app.setApplicationDisplayName(words.text("app"))
     app.setStyle("Fusion")

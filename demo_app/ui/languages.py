@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
 
-from PySide6.QtCore import QCoreApplication, QLocale, QTranslator
+from PySide6.QtCore import QCoreApplication, QLibraryInfo, QLocale, QTranslator
 
 from demo_app.base.errors import InputError
 from demo_app.base.locate import assets
@@ -246,13 +246,23 @@ def use(code: str) -> Language:
     Texts that stand in windows already stay: use it before they are built.
     """
     chosen = language(code)
-    for known in languages():
-        if known.translator is not None:
-            QCoreApplication.removeTranslator(known.translator)
-    if chosen.translator is not None:
-        QCoreApplication.installTranslator(chosen.translator)
     QLocale.setDefault(chosen.locale)
+    for known in languages():
+        for translator in (known.translator, _qt_words(known.code)):
+            if translator is not None:
+                QCoreApplication.removeTranslator(translator)
+    for translator in (_qt_words(code), chosen.translator):
+        if translator is not None:
+            QCoreApplication.installTranslator(translator)
     return chosen
+
+
+@functools.cache
+def _qt_words(code: str) -> QTranslator | None:
+    """Words of Qt's own windows, such as those that ask for a file; None where they are English."""
+    found = QTranslator()
+    folder = QLibraryInfo.path(QLibraryInfo.LibraryPath.TranslationsPath)
+    return found if code != ENGLISH_CODE and found.load(f"qtbase_{code}", folder) else None
 
 
 def in_use() -> Language:

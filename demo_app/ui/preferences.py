@@ -28,12 +28,15 @@ class Preferences:
         Whether one picture fades into the next.
     second : str
         Code of the second language of the captions; "": none.
+    language : str
+        Code of the language that the windows speak; "": the system's.
     """
 
     look: Look = field(default_factory=Look)
     calm: bool = False
     motion: bool = True
     second: str = ""
+    language: str = ""
 
 
 def read(folder: Path | None) -> Preferences:
@@ -60,7 +63,7 @@ def _preferences(found: dict[str, Any]) -> Preferences:
     values: dict[str, Any] = {
         name: value
         for name, value in known.items()
-        if isinstance(value, str if name == "second" else bool)
+        if isinstance(value, str if name in ("second", "language") else bool)
     }
     if isinstance(look, dict):
         scale, contrast = look.get("scale"), look.get("high_contrast")

@@ -133,8 +133,8 @@ ENGLISH: Mapping[str, str] = {
     # The presenter's pages
     "show.prompts": "What to say, to hold and to mind",
     "show.hold": "In your hand: {what}",
-    "show.helper": "Ask for a helper. Brief: {briefing} Eyewear: {eyewear} Stands: {place} "
-    "Way out: {exit}",
+    "show.helper": "Ask for a helper. Brief: {briefing} · Eyewear: {eyewear} · "
+    "Stands: {place} · Way out: {exit}",
     "show.last": "This is the last step.",
     "show.coming": "Next: {title}",
     "show.coming.hold": "Next: {title} – take {hold}",
@@ -196,7 +196,7 @@ ENGLISH: Mapping[str, str] = {
     "audience.state.card": "Card",
     "audience.state.widget": "Projector card",
     "emergency.title": "We stop here for a moment",
-    "emergency.stay": "Please stay where you are.",
+    "emergency.stay": "Please keep calm and listen.",
     "emergency.follow": "Please do what the staff ask you to.",
     "emergency.presenter": "⚠ Emergency: the audience reads a calm card, the model stands still",
     "emergency.missing": "not written down",
@@ -402,6 +402,10 @@ ENGLISH: Mapping[str, str] = {
     "calm.help": "Dims bright stripes and lets nothing come up suddenly, below published limits",
     "calm.on": "Calm picture: changes are slowed",
     "calm.dimmed": "Calm picture: dimmed to {percent} % because of its stripes",
+    "language": "Language of the windows",
+    "language.system": "As the system",
+    "language.later": "The windows speak another language from the next start on; what is shown "
+    "stays as it is.",
     # Prep bench.
     "bench": "Prep bench",
     "bench.help": "Plan the glass, the oven and the flame before the doors open.",

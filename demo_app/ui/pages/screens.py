@@ -9,6 +9,7 @@ from demo_app.ui import words
 from demo_app.ui.fields import Choice, Tick
 from demo_app.ui.pages.parts import Page, label, push
 from demo_app.ui.preferences import Preferences
+from demo_app.ui.speaking import LanguageChoice
 from demo_app.ui.theme import SCALES, Look
 
 
@@ -47,7 +48,8 @@ class ScreensPage(Page):
         self.second.addItem(words.text("screens.no_second"), "")
         for code, name in languages:
             self.second.addItem(name, code)
-        for box in (self.scale, self.second):
+        self.language = LanguageChoice(self)
+        for box in (self.scale, self.second, self.language):
             box.activated.connect(self._choose)
         row = QHBoxLayout()
         for button in (self.card, self.swap):
@@ -61,11 +63,17 @@ class ScreensPage(Page):
             self.box.addWidget(tick)
             if name == "calm":
                 self.box.addWidget(label(words.text("screens.calm.help"), "quiet", self))
-        for name, box in (("screens.scale", self.scale), ("screens.second", self.second)):
+        rows = (
+            ("screens.scale", self.scale),
+            ("screens.second", self.second),
+            ("language", self.language),
+        )
+        for name, box in rows:
             line = QHBoxLayout()
             line.addWidget(label(words.text(name), "", self), 1)
             line.addWidget(box)
             self.box.addLayout(line)
+        self.box.addWidget(label(words.text("language.later"), "quiet", self))
         self.box.addStretch(1)
 
     def show_preferences(self, preferences: Preferences) -> None:
@@ -80,6 +88,7 @@ class ScreensPage(Page):
             tick.setChecked(on[name])
         self.scale.setCurrentIndex(max(self.scale.findData(preferences.look.scale), 0))
         self.second.setCurrentIndex(max(self.second.findData(preferences.second), 0))
+        self.language.show_code(preferences.language)
 
     def show_place(self, said: str, *, two: bool) -> None:
         """Where the audience's window is."""
@@ -104,5 +113,6 @@ class ScreensPage(Page):
             calm=self.ticks["calm"].isChecked(),
             motion=not self.ticks["still"].isChecked(),
             second=str(self.second.currentData()),
+            language=self.language.code(),
         )
         self.chosen.emit(self._preferences)
