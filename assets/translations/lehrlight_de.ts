@@ -5052,9 +5052,9 @@
         <translation>In der Hand: {what}</translation>
     </message>
     <message>
-        <source>Ask for a helper. Brief: {briefing} Eyewear: {eyewear} Stands: {place} Way out: {exit}</source>
+        <source>Ask for a helper. Brief: {briefing} · Eyewear: {eyewear} · Stands: {place} · Way out: {exit}</source>
         <comment>show.helper</comment>
-        <translation>Um eine Hilfe bitten. Einweisung: {briefing} Schutzbrille: {eyewear} Platz: {place} Ausgang: {exit}</translation>
+        <translation>Um eine Hilfe bitten. Einweisung: {briefing} · Schutzbrille: {eyewear} · Platz: {place} · Ausgang: {exit}</translation>
     </message>
     <message>
         <source>This is the last step.</source>
@@ -5362,9 +5362,9 @@
         <translation>Wir machen hier eine kurze Pause</translation>
     </message>
     <message>
-        <source>Please stay where you are.</source>
+        <source>Please keep calm and listen.</source>
         <comment>emergency.stay</comment>
-        <translation>Bitte bleiben Sie, wo Sie sind.</translation>
+        <translation>Bitte bleiben Sie ruhig und hören Sie zu.</translation>
     </message>
     <message>
         <source>Please do what the staff ask you to.</source>
@@ -6350,6 +6350,21 @@
         <source>Calm picture: dimmed to {percent} % because of its stripes</source>
         <comment>calm.dimmed</comment>
         <translation>Ruhiges Bild: wegen seiner Streifen auf {percent} % gedimmt</translation>
+    </message>
+    <message>
+        <source>Language of the windows</source>
+        <comment>language</comment>
+        <translation>Sprache der Fenster</translation>
+    </message>
+    <message>
+        <source>As the system</source>
+        <comment>language.system</comment>
+        <translation>Wie das System</translation>
+    </message>
+    <message>
+        <source>The windows speak another language from the next start on; what is shown stays as it is.</source>
+        <comment>language.later</comment>
+        <translation>Die Fenster sprechen eine andere Sprache ab dem nächsten Start; was gezeigt wird, bleibt, wie es ist.</translation>
     </message>
     <message>
         <source>Prep bench</source>

@@ -5052,9 +5052,9 @@
         <translation>En la mano: {what}</translation>
     </message>
     <message>
-        <source>Ask for a helper. Brief: {briefing} Eyewear: {eyewear} Stands: {place} Way out: {exit}</source>
+        <source>Ask for a helper. Brief: {briefing} · Eyewear: {eyewear} · Stands: {place} · Way out: {exit}</source>
         <comment>show.helper</comment>
-        <translation>Pida ayuda. Instrucciones: {briefing} Gafas: {eyewear} Lugar: {place} Salida: {exit}</translation>
+        <translation>Pida ayuda. Instrucciones: {briefing} · Gafas: {eyewear} · Lugar: {place} · Salida: {exit}</translation>
     </message>
     <message>
         <source>This is the last step.</source>
@@ -5362,9 +5362,9 @@
         <translation>Nos detenemos aquí un momento</translation>
     </message>
     <message>
-        <source>Please stay where you are.</source>
+        <source>Please keep calm and listen.</source>
         <comment>emergency.stay</comment>
-        <translation>Por favor, quédense donde están.</translation>
+        <translation>Por favor, mantengan la calma y escuchen.</translation>
     </message>
     <message>
         <source>Please do what the staff ask you to.</source>
@@ -6350,6 +6350,21 @@
         <source>Calm picture: dimmed to {percent} % because of its stripes</source>
         <comment>calm.dimmed</comment>
         <translation>Imagen calmada: atenuada al {percent} % por sus franjas</translation>
+    </message>
+    <message>
+        <source>Language of the windows</source>
+        <comment>language</comment>
+        <translation>Idioma de las ventanas</translation>
+    </message>
+    <message>
+        <source>As the system</source>
+        <comment>language.system</comment>
+        <translation>Como el sistema</translation>
+    </message>
+    <message>
+        <source>The windows speak another language from the next start on; what is shown stays as it is.</source>
+        <comment>language.later</comment>
+        <translation>Las ventanas hablan otro idioma desde el próximo inicio; lo que se muestra sigue como está.</translation>
     </message>
     <message>
         <source>Prep bench</source>

@@ -247,7 +247,8 @@ def use(code: str) -> Language:
     """
     chosen = language(code)
     QLocale.setDefault(chosen.locale)
-    for known in languages():
+    # Nothing is installed while English is used: its files need not be read.
+    for known in () if in_use().code == ENGLISH_CODE else languages():
         for translator in (known.translator, _qt_words(known.code)):
             if translator is not None:
                 QCoreApplication.removeTranslator(translator)
@@ -268,6 +269,8 @@ def _qt_words(code: str) -> QTranslator | None:
 def in_use() -> Language:
     """The language that is used."""
     name = words.said(LANGUAGE, NAME, SELF)
+    if name == SELF:
+        return language(ENGLISH_CODE)
     return next((one for one in languages() if one.name == name), language(ENGLISH_CODE))
 
 
