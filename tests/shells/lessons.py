@@ -87,11 +87,14 @@ class Class:
 
     def go_to(self, id, phase="open"):
         """Open a step and walk to one of its parts."""
+        if self.running.phase == DRIVE:
+            self.window.act("next")
         self.window.act(f"jump.{self.running.ids.index(id)}")
         self.wait()
         while self.running.phase != phase:
             self.window.act("next")
             self.wait()
+        assert self.at() == (id, phase)
 
     def check(self):
         """Nothing is shown, and nothing can be, but what the lesson has written for this place."""
