@@ -60,6 +60,17 @@ AGAIN_S = 5.0
 """A window that is closed while a show runs asks for it a second time within this."""
 
 
+class _Column(QVBoxLayout):
+    """A column that takes the height there is.
+
+    A scroll area would give it the height that its wrapped words would like best, and push what
+    stands below out of sight.
+    """
+
+    def hasHeightForWidth(self) -> bool:
+        return False
+
+
 class PresentWindow(QWidget):
     """One window for a show, or for scenes without a sheet.
 
@@ -165,7 +176,7 @@ class PresentWindow(QWidget):
         room = QWidget()
         room.setObjectName("page")
         room.setMinimumSize(*LEAST)
-        box = QVBoxLayout(room)
+        box = _Column(room)
         box.setContentsMargins(0, 0, 0, 0)
         box.setSpacing(0)
         box.addWidget(self.header)
