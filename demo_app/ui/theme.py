@@ -213,9 +213,11 @@ def style_sheet(sizes: Sizes, look: Look = QUIET) -> str:
     QLabel#quiet {{ color: {use.dim}; }}
     QLabel#value {{ font-weight: 600; }}
     QLabel#title {{ font-size: {round(sizes.panel * 1.25)}px; font-weight: 600; }}
-    QPushButton, QComboBox, QDoubleSpinBox, QToolButton {{
+    QPushButton, QComboBox, QDoubleSpinBox, QSpinBox, QToolButton {{
         min-height: {touch - 4}px; border: 2px solid {use.border}; border-radius: 8px;
         background: {use.raised}; padding: 0 {sizes.gap}px; }}
+    QSpinBox {{ padding: 0; min-width: {round(sizes.panel * 4)}px; }}
+    QSpinBox::up-button, QSpinBox::down-button {{ width: {touch // 2}px; }}
     QDoubleSpinBox {{ padding: 0; min-width: {round(sizes.panel * 8)}px;
         max-width: {round(sizes.panel * 8)}px; }}
     QDoubleSpinBox::up-button, QDoubleSpinBox::down-button {{
@@ -223,9 +225,10 @@ def style_sheet(sizes: Sizes, look: Look = QUIET) -> str:
     QPushButton:hover, QComboBox:hover {{ background: {use.hover}; }}
     QPushButton:pressed, QPushButton:checked {{ background: {use.pressed};
         border-color: {use.on_edge}; }}
-    QPushButton:focus, QComboBox:focus, QDoubleSpinBox:focus, QToolButton:focus
+    QPushButton:focus, QComboBox:focus, QDoubleSpinBox:focus, QSpinBox:focus,
+        QToolButton:focus
         {{ border-color: {use.focus}; }}
-    QPushButton:disabled, QComboBox:disabled, QDoubleSpinBox:disabled
+    QPushButton:disabled, QComboBox:disabled, QDoubleSpinBox:disabled, QSpinBox:disabled
         {{ background: {use.off}; border-color: {use.off}; color: {use.off_ink}; }}
     QPushButton#main {{ background: {use.accent}; border-color: {use.on_edge};
         color: {use.on_accent}; font-weight: 700; }}
