@@ -5837,9 +5837,9 @@
         <translation>Noch hat keine Vorführung begonnen, zu der es gehören könnte</translation>
     </message>
     <message>
-        <source>The piece on the stage is not hot, or this scene cannot say</source>
+        <source>No reminder from the model for this piece. It may be hot all the same: tongs and mat until it has been checked</source>
         <comment>between.hot.none</comment>
-        <translation>Das Stück auf der Bühne ist nicht heiß, oder diese Szene weiß es nicht</translation>
+        <translation>Zu diesem Stück gibt das Modell keine Erinnerung. Es kann trotzdem heiß sein: Zange und Matte, bis es geprüft ist</translation>
     </message>
     <message>
         <source>How it was left</source>

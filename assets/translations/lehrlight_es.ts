@@ -5837,9 +5837,9 @@
         <translation>Aún no ha empezado ninguna función donde anotarlo</translation>
     </message>
     <message>
-        <source>The piece on the stage is not hot, or this scene cannot say</source>
+        <source>No reminder from the model for this piece. It may be hot all the same: tongs and mat until it has been checked</source>
         <comment>between.hot.none</comment>
-        <translation>La pieza de la escena no está caliente, o esta escena no puede decirlo</translation>
+        <translation>El modelo no da aviso para esta pieza. Aun así puede estar caliente: pinzas y estera hasta que se haya comprobado</translation>
     </message>
     <message>
         <source>How it was left</source>

@@ -295,7 +295,8 @@ ENGLISH: Mapping[str, str] = {
     "journal.memory": "kept in memory alone: the disk cannot be written",
     "journal.line": "Show {show} of the journal, {place}. Roles only, no names.",
     "journal.no_show": "No show has begun yet: there is nothing to write it to",
-    "between.hot.none": "The piece on the stage is not hot, or this scene cannot say",
+    "between.hot.none": "No reminder from the model for this piece. It may be hot all the same: "
+    "tongs and mat until it has been checked",
     "note.state": "How it was left",
     "note.fault": "Fault",
     "note.order": "To order",
