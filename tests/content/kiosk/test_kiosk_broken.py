@@ -17,6 +17,14 @@ NO_DIGEST = "0" * 32
 CASES = list(damages(NO_DIGEST))
 
 
+@pytest.fixture(autouse=True, scope="module")
+def no_waiting_for_the_disk():
+    """What is on the disk after a power cut is not tried here."""
+    with pytest.MonkeyPatch.context() as patch:
+        patch.setattr(os, "fsync", lambda number: None)
+        yield
+
+
 @pytest.fixture(scope="module")
 def good(tmp_path_factory):
     folder = tmp_path_factory.mktemp("kiosk") / "data"
