@@ -77,7 +77,7 @@ def _worked(
     parent: QWidget, setting: Setting, control: Control, spoken: Spoken, language: Language
 ) -> Worked:
     if isinstance(setting.default, (bool, str)):
-        return ChoiceRow(setting, control, parent)
+        return ChoiceRow(setting, control, parent, usual=spoken.words)
     return NumberStepper(
         setting,
         control,

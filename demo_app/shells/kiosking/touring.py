@@ -204,7 +204,8 @@ class Touring(Telling):
             moves = session is not None and (
                 session.playing or session.time_s < session.end_s - TIME_EPS_S
             )
-        self.bar.show_playing(playing=self.runner.playing or waiting, moves=moves)
+        # Some scenes count their time in numpy's numbers, whose truth Qt does not take.
+        self.bar.show_playing(playing=self.runner.playing or waiting, moves=bool(moves))
 
     def _show_scenery(self) -> None:
         if self._closed:

@@ -138,6 +138,7 @@ class KioskWindow(Watching):
             (self.guard.keyed, self._set_keyed),
             (self.guard.backed, self._back),
             (self.guard.woken, self._answer_warning),
+            (self.guard.quitting, self._let_go),
             (self.guard.pressed, self._pressed),
             (self.guard.released, self._released),
         ):
@@ -193,6 +194,10 @@ class KioskWindow(Watching):
         self._take_ease()
         self._take_light(self._clock())
 
-    def _leave(self, status: int) -> None:
+    def _let_go(self) -> None:
+        """From now on the window may be closed."""
         self._leaving = True
+
+    def _leave(self, status: int) -> None:
+        self._let_go()
         self.left.emit(status)

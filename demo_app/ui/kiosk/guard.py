@@ -72,6 +72,8 @@ class Guard(QObject):
         A key that means Back.
     woken : Signal()
         Any key, while it only wakes.
+    quitting : Signal()
+        This program is about to quit by itself, or because the system asked it to.
     pressed, released : Signal(QPointF)
         One finger or the mouse, in the window.
     """
@@ -80,6 +82,7 @@ class Guard(QObject):
     keyed = Signal(bool)
     backed = Signal()
     woken = Signal()
+    quitting = Signal()
     pressed = Signal(QPointF)
     released = Signal(QPointF)
 
@@ -117,6 +120,9 @@ class Guard(QObject):
             # Elsewhere only this program itself quits; on macOS a key and the dock ask for it.
             refused = MACOS and not self._leaving()
             event.setAccepted(not refused)
+            if not refused:
+                # Qt asks every window to close first, and would not quit if one refused.
+                self.quitting.emit()
             return refused
         if isinstance(event, QKeyEvent):
             return self._key(event, kind)

@@ -49,8 +49,9 @@ class Invite(Page):
     def place(self) -> None:  # noqa: D102
         measures, gap = self.measures, self.measures.gap
         lines = max(self.button.text().count("\n") + 1, 1)
-        high = round(1.25 * measures.title * lines) + 2 * gap + 2 * measures.ring
-        wide = min(self.width() - 2 * gap, round(17 * measures.title))
-        self.button.fit(measures, self.look, measures.title)
-        top = self.height() - high - 2 * gap
+        size = round(1.15 * measures.body)
+        high = round(1.25 * size * lines) + gap + 2 * measures.ring
+        wide = min(self.width() - 2 * gap, round(17 * size))
+        self.button.fit(measures, self.look, size)
+        top = self.height() - high - gap
         self.button.setGeometry(QRect((self.width() - wide) // 2, top, wide, high))

@@ -1,5 +1,6 @@
 """The live picture of a kiosk, with one sentence under it."""
 
+import re
 from collections.abc import Callable
 
 from PySide6.QtCore import QRect, QSize, Qt, Signal
@@ -14,6 +15,7 @@ from demo_app.ui.picture_view import PictureView
 from demo_app.ui.playing import Session
 from demo_app.ui.request import Frame
 
+ENDS = re.compile(r"(?<=[.!?])\s+(?=[A-ZÄÖÜ¿¡])")
 MOST_WORDS = 25
 """Words of a sentence that is shown here (practice of museums: labels of 25 words at most)."""
 
@@ -131,8 +133,18 @@ class LiveStage(QWidget):
 
     def _say(self, session: Session, frame: Frame) -> None:
         if self._sentence_height:
-            said = self._sentence_of(session, frame)
-            self.sentence.say(said if len(said.split()) <= MOST_WORDS else "")
+            self.sentence.say(self._that_fits(self._sentence_of(session, frame)))
+
+    def _that_fits(self, said: str) -> str:
+        """The first sentences of `said` that are short, and for which there is room."""
+        sentences = ENDS.split(said)
+        if any(len(one.split()) > MOST_WORDS for one in sentences):
+            return ""
+        for count in range(len(sentences), 0, -1):
+            some = " ".join(sentences[:count])
+            if self.sentence.has_room(some):
+                return some
+        return ""
 
     def _refresh(self) -> None:
         session = self.session

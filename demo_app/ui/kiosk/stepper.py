@@ -132,7 +132,8 @@ class Worked(QWidget):
 
     def line(self, width: int) -> int:
         """Height of what is worked, in `width` pixels."""
-        return self._measures.target
+        measures = self._measures
+        return measures.target if measures.large else max(measures.target, measures.base // 17)
 
     def show_value(self, value: Value) -> None:
         """Show a value without sending it."""
@@ -233,9 +234,23 @@ class NumberStepper(Worked):
 
 
 class ChoiceRow(Worked):
-    """One button for each choice, side by side; the chosen one has a tick."""
+    """One button for each choice, side by side; the chosen one has a tick.
 
-    def __init__(self, setting: Setting, asked: Asked, parent: QWidget | None = None) -> None:
+    Parameters
+    ----------
+    setting, asked, parent
+    usual : mapping
+        Words for "yes" and "no" where the control has none of its own.
+    """
+
+    def __init__(
+        self,
+        setting: Setting,
+        asked: Asked,
+        parent: QWidget | None = None,
+        *,
+        usual: Mapping[str, str],
+    ) -> None:
         super().__init__(setting, asked, parent)
         flag = isinstance(setting.default, bool)
         names = ("yes", "no") if flag else asked.choices
@@ -244,7 +259,7 @@ class ChoiceRow(Worked):
         for name in names:
             button = BigButton(self)
             button.setCheckable(True)
-            said = asked.words.get(name, name)
+            said = asked.words.get(name) or usual.get(name, name)
             button.say(said)
             button.setAccessibleName(f"{asked.label}: {said}")
             button.clicked.connect(lambda _on=False, name=name: self._pick(name))

@@ -61,6 +61,11 @@ class WordsLabel(QLabel):
         """Height of the words, pixels."""
         return self._size()
 
+    def has_room(self, said: str) -> bool:
+        """Whether other words would fit at the smallest type."""
+        room = self.contentsRect()
+        return self._height(self._measures.least, room.width(), said) <= room.height()
+
     def needs(self, width: int) -> int:
         """Height that the words take at their largest type in `width` pixels."""
         return self._height(self._largest(), width)
@@ -72,12 +77,14 @@ class WordsLabel(QLabel):
     def _largest(self) -> int:
         return int(getattr(self._measures, self._share))
 
-    def _height(self, size: int, width: int) -> int:
+    def _height(self, size: int, width: int, said: str | None = None) -> int:
         self.ensurePolished()
         font = self.font()
         font.setPixelSize(size)
         flags = int(Qt.TextFlag.TextWordWrap | Qt.AlignmentFlag.AlignLeft)
-        box = QFontMetrics(font).boundingRect(0, 0, max(width, 1), 99999, flags, self.text())
+        box = QFontMetrics(font).boundingRect(
+            0, 0, max(width, 1), 99999, flags, self.text() if said is None else said
+        )
         # A word wider than the room sticks out: such a size does not fit.
         return box.height() if box.width() <= width else 99999
 
