@@ -13,16 +13,18 @@ import pytest
 from demo_app.shells.supervising import (
     GRACE_S,
     LOOK_S,
-    PATIENCE_S,
     STAFF_QUIT,
     START_ANEW,
+    supervise,
+    window_command,
+)
+from demo_app.shells.watching import (
+    PATIENCE_S,
     START_PATIENCE_S,
     Watch,
     heard,
     looked,
-    supervise,
     wait_after,
-    window_command,
 )
 
 ROOT = Path(__file__).resolve().parents[2]
@@ -189,7 +191,7 @@ def test_the_end_comes_while_it_waits_for_the_next_start():
 
 
 def test_falls_are_counted_without_end():
-    assert wait_after(Watch(0.0, falls=10**6), 1.0, None) == (60.0, 10**6 + 1)
+    assert wait_after(Watch(0.0, falls=10**6), 1.0) == (60.0, 10**6 + 1)
 
 
 def test_the_command_is_this_program():
@@ -232,9 +234,9 @@ while beat():
 """
 SUPERVISOR = """
 import sys
-import demo_app.shells.supervising as supervising
-supervising.PATIENCE_S = 3.0
-supervising.FIRST_WAIT_S = 0.1
+from demo_app.shells import supervising, watching
+watching.PATIENCE_S = 3.0
+watching.FIRST_WAIT_S = 0.1
 sys.exit(supervising.run([sys.executable, *sys.argv[1:]]))
 """
 
