@@ -13,6 +13,7 @@ from demo_app.content.lessons.as_sheet import taught
 from demo_app.content.lessons.load import load, own_lessons
 from demo_app.shells.presenting.choosing import Show, ShowButton
 from demo_app.ui import theme, words
+from demo_app.ui.teaching.lesson_words import ages_said
 
 
 def lessons(paths: Sequence[Path] | None = None) -> tuple[Show, ...]:
@@ -25,11 +26,9 @@ def lessons(paths: Sequence[Path] | None = None) -> tuple[Show, ...]:
         except InputError as error:
             found.append(Show("broken", path.name, f"{error.problem}; {error.remedy}", path))
             continue
-        low, high = lesson.ages
         note = words.text(
             "outreach.choose.note",
-            low=low,
-            high=high,
+            ages=ages_said(lesson),
             minutes=words.number(lesson.minutes),
             steps=len(lesson.steps),
         )

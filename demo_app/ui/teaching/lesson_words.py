@@ -7,7 +7,7 @@ from typing import Any
 from demo_app.content.cues.records import Step as Shown
 from demo_app.content.lessons.as_sheet import AGAIN, EXIT, Taught
 from demo_app.content.lessons.challenges import SPOTS, Outcome
-from demo_app.content.lessons.records import Challenge, Goal, Step
+from demo_app.content.lessons.records import Challenge, Goal, Lesson, Step
 from demo_app.content.lessons.trying import Tries
 from demo_app.content.running.records import ASK, BARS, COUNT, DRIVE, OPEN, SHARE, Running
 from demo_app.scenes.scene import Reading, Scene
@@ -19,6 +19,7 @@ from demo_app.ui.language_ids import scene_context
 from demo_app.ui.question_view import Poll
 
 SPOT = Reading(SPOTS, "", "nm")
+ADULT = 18
 NOTES = {ASK: "outreach.paper", COUNT: "outreach.count", BARS: "outreach.bars"}
 
 
@@ -66,10 +67,14 @@ def card_of(
     return None
 
 
+def ages_said(lesson: Lesson) -> str:
+    """For whom a lesson is."""
+    low, high = lesson.ages
+    return words.text("outreach.adults" if low >= ADULT else "outreach.ages", low=low, high=high)
+
+
 def _cover(taught: Taught) -> Card:
-    low, high = taught.lesson.ages
-    ages = words.text("outreach.ages", low=low, high=high)
-    return Card(taught.lesson.title, (ages, *_told(taught)))
+    return Card(taught.lesson.title, (ages_said(taught.lesson), *_told(taught)))
 
 
 def _told(taught: Taught) -> tuple[str, ...]:
