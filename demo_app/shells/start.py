@@ -3,14 +3,15 @@
 from collections.abc import Callable, Sequence
 from dataclasses import replace
 
-from PySide6.QtCore import QEvent, QSize, Qt, Signal
-from PySide6.QtGui import QKeyEvent, QResizeEvent
+from PySide6.QtCore import QEvent, QRect, QSize, Qt, Signal
+from PySide6.QtGui import QFontMetrics, QKeyEvent, QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
 from demo_app.ui import application, preferences, speaking, theme, words
 from demo_app.ui.languages import use, wanted
 from demo_app.ui.speaking import LanguageChoice
 
+LEAST_PX = 11
 ROOMY = 2
 """So many doors have room to spare; more of them stand closer."""
 
@@ -99,7 +100,7 @@ class Door(QPushButton):
 
     def __init__(self, name: str, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self._name = name
+        self._name, self._largest = name, LEAST_PX
         self.setObjectName("door")
         self._label, self._help = QLabel(self), QLabel(self)
         self._help.setWordWrap(True)
@@ -117,6 +118,7 @@ class Door(QPushButton):
         self.setAccessibleDescription(what)
         self._label.setText(name)
         self._help.setText(what)
+        self._fit()
 
     def set_sizes(self, sizes: theme.Sizes, *, tight: bool = False) -> None:
         """Type sizes and height, which is less where many doors stand together."""
@@ -124,10 +126,32 @@ class Door(QPushButton):
         self._label.setStyleSheet(
             f"font-size: {round(sizes.sentence * 1.2)}px; font-weight: 700; {plain}"
         )
-        self._help.setStyleSheet(f"font-size: {round(sizes.sentence * 0.75)}px; {plain}")
+        self._largest = round(sizes.sentence * 0.75)
         above = sizes.gap if tight else sizes.gap * 2
         self._box.setContentsMargins(sizes.gap * 3, above, sizes.gap * 3, above)
         self.setFixedHeight(round(sizes.sentence * (3.6 if tight else 4.2)))
+        self._fit()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: D102
+        super().resizeEvent(event)
+        self._fit()
+
+    def _fit(self) -> None:
+        """What waits behind the door, as large as its room allows."""
+        self._label.ensurePolished()
+        edges, font = self._box.contentsMargins(), self._help.font()
+        wide = self.width() - edges.left() - edges.right()
+        named = self._label.fontMetrics().height() + self._box.spacing()
+        high = self.height() - edges.top() - edges.bottom() - named
+        size = self._largest
+        while size > LEAST_PX:
+            font.setPixelSize(size)
+            room = QRect(0, 0, wide, 9999)
+            flags = int(Qt.TextFlag.TextWordWrap)
+            if QFontMetrics(font).boundingRect(room, flags, self._help.text()).height() <= high:
+                break
+            size -= 1
+        self._help.setStyleSheet(f"font-size: {size}px; background: transparent;")
 
     def keyPressEvent(self, event: QKeyEvent) -> None:  # noqa: D102
         if event.key() in {Qt.Key.Key_Return, Qt.Key.Key_Enter}:

@@ -147,8 +147,12 @@ class AnswerRow(QWidget):
             label.setStyleSheet(f"font-size: {type_size}px; font-weight: 600;")
         self.letter.setFixedWidth(round(sizes.sentence * 1.9))
         # "✓ Right" and "999 hands" keep their room, so that nothing moves when they come.
-        self.verdict.setFixedWidth(round(type_size * 4.6))
-        self.hands.setFixedWidth(round(type_size * 6.3))
+        right = words.text("audience.right", sign=RIGHT)
+        hands = words.text("audience.hands", count=999)
+        for label, said, heights in ((self.verdict, right, 4.6), (self.hands, hands, 6.3)):
+            label.ensurePolished()
+            room = label.fontMetrics().horizontalAdvance(said) + 2
+            label.setFixedWidth(max(round(type_size * heights), room))
         self.words.set_largest(round(sizes.sentence * ANSWER_SHARE))
 
     def show_answer(self, poll: Poll, place: int) -> None:

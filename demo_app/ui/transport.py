@@ -4,6 +4,7 @@ import itertools
 from collections.abc import Sequence
 
 from PySide6.QtCore import QSignalBlocker, QSize, Qt, Signal
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import (
     QGridLayout,
     QHBoxLayout,
@@ -28,6 +29,7 @@ SPEEDS = (
     *(1.0, 2.0, 5.0, 10.0, 20.0, 50.0, 100.0, 200.0, 500.0, 1000.0),
 )
 SCRUB_TICKS = 2000
+GAP = 6
 ABREAST = 2
 """The scene's own buttons in one row."""
 
@@ -133,11 +135,11 @@ class Transport(QWidget):
         sliders.addWidget(self.speed_label, 1, 0)
         sliders.addWidget(self.speed, 1, 1)
         sliders.setColumnStretch(1, 1)
-        last = QHBoxLayout()
-        last.setSpacing(6)
+        self._last = QGridLayout()
+        self._last.setSpacing(GAP)
         for wide in (self.hold, self.replay, self.save):
             wide.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
-            last.addWidget(wide, 1)
+        self._place_last(3)
         self._actions.setSpacing(6)
         for column in range(ABREAST):
             self._actions.setColumnStretch(column, 1)
@@ -147,7 +149,27 @@ class Transport(QWidget):
         box.addLayout(first)
         box.addLayout(self._actions)
         box.addLayout(sliders)
-        box.addLayout(last)
+        box.addLayout(self._last)
+
+    def _place_last(self, columns: int) -> None:
+        """Hold, replay and save in one row, or the last one below where words are long."""
+        for column in range(3):
+            self._last.setColumnStretch(column, 1 if column < columns else 0)
+        for place, wide in enumerate((self.hold, self.replay, self.save)):
+            self._last.removeWidget(wide)
+            row, column = divmod(place, columns)
+            span = 2 if columns == 2 and place == 2 else 1
+            self._last.addWidget(wide, row, column, 1, span)
+
+    def _arrange(self) -> None:
+        wides = (self.hold, self.replay, self.save)
+        room = (self.width() - 2 * GAP) // 3
+        wide = max(button.sizeHint().width() for button in wides)
+        self._place_last(3 if wide <= room or room <= 0 else 2)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: D102
+        super().resizeEvent(event)
+        self._arrange()
 
     def set_session(self, session: Session) -> None:
         """Work another session."""
@@ -191,6 +213,7 @@ class Transport(QWidget):
         metrics = self.time_label.fontMetrics()
         longest = max(metrics.horizontalAdvance(words.speed(s)) for s in SPEEDS)
         self.speed_label.setFixedWidth(longest + 2)
+        self._arrange()
 
     def refresh(self) -> None:
         """Show what the session says."""
