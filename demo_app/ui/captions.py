@@ -118,13 +118,18 @@ class CaptionStrip(QWidget):
         self._turn()
 
     def _cut(self) -> list[tuple[str, ...]]:
-        """The texts in pieces that fit, as many of each language as the longest needs."""
-        longest = max((len(text.split()) for text in self._texts), default=0)
-        for number in range(1, max(longest, 1) + 1):
-            cut = [pieces(text, number) for text in self._texts]
-            if all(self._fits(one) for text in cut for one in text):
+        """The texts in as few pieces as fit; a short one stays while a longer one goes on."""
+        cut = [self._pieces_of(text) for text in self._texts]
+        longest = max((len(one) for one in cut), default=1)
+        return [tuple(one[place * len(one) // longest] for one in cut) for place in range(longest)]
+
+    def _pieces_of(self, said: str) -> tuple[str, ...]:
+        found = pieces(said, 1)
+        for number in range(2, len(said.split()) + 1):
+            if all(self._fits(one) for one in found):
                 break
-        return list(zip(*cut, strict=True)) if self._texts else [()]
+            found = pieces(said, number)
+        return found
 
     def _fits(self, said: str) -> bool:
         label = self._labels[0]
@@ -146,5 +151,6 @@ class CaptionStrip(QWidget):
         if self._pieces:
             self._turn()
         elif self._renewed is not None:
-            self._renewed, self._texts = None, self._renewed
+            self._texts = self._renewed
+            self._renewed = None
             self._begin()

@@ -1,6 +1,7 @@
 """What an audience sees: freezing, passing from scene to scene, questions, cards, captions."""
 
 import gc
+import itertools
 import math
 from dataclasses import replace
 
@@ -425,8 +426,24 @@ def test_long_captions_come_in_pieces_at_full_size(view, session, qtbot, monkeyp
         qtbot.waitUntil(
             lambda: heard[-1] != view.captions.shown() or not view.captions._next.isActive()
         )
-    assert " ".join(first for first, _ in heard) == said
-    assert " ".join(second for _, second in heard) == said.upper()
+    # Capitals are wider and take more pieces: the other language's stay meanwhile.
+    texts = zip(*heard, strict=True)
+    first, second = ([one for one, _ in itertools.groupby(text)] for text in texts)
+    assert " ".join(first) == said
+    assert " ".join(second) == said.upper()
+    assert len(first) < len(second)
+
+
+def test_a_short_caption_stays_whole_beside_a_long_one(view, session, qtbot, monkeypatch):
+    monkeypatch.setattr("demo_app.ui.captions.reading_s", lambda said: 0.01)
+    view.set_caption_languages(2)
+    long = " ".join(f"word{number}" for number in range(60))
+    view.set_captions(["The rim is hot.", long])
+    # Another picture: the short text is the same, and the long one is read to its end first.
+    view.set_captions(["The rim is hot.", "Der Rand ist heiß."])
+    assert view.captions.shown() == ("The rim is hot.", view.captions.shown()[1])
+    assert view.captions.shown()[1].startswith("word0")
+    qtbot.waitUntil(lambda: view.captions.shown() == ("The rim is hot.", "Der Rand ist heiß."))
 
 
 def test_pieces_hold_every_word_once():
