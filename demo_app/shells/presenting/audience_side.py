@@ -1,12 +1,13 @@
 """What the audience sees of a show: in a window of its own, or in the presenter's."""
 
 import datetime
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 from functools import partial
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, QTimer
 
+from demo_app.content.running.records import ANSWERED
 from demo_app.content.venue import Venue
 from demo_app.scenes.scene import Reading
 from demo_app.shells.audience import AudienceWindow
@@ -100,6 +101,7 @@ class AudienceSide(QObject):
         own.stages.set_leads(out is None)
         for act in (own.show_question, own.show_card, own.show_widget):
             act(None)
+        own.set_caption_languages(0)
         own.set_blank(False)
         own.set_frozen(False)
         if out is None:
@@ -184,7 +186,10 @@ class AudienceSide(QObject):
         # A frozen picture keeps its words.
         if not running.captions or running.frozen or session is None:
             return
-        written = conductor.step.captions
+        # What a step teaches would give the answer away while its question is open.
+        step = conductor.step
+        told_by_now = step.question is None or running.phase in ANSWERED
+        written: Mapping[str, str] = step.captions if told_by_now else {}
         # Scenes without a sheet are told in the language in use.
         first = conductor.sheet.language if conductor.sheet.minutes else in_use().code
         spoken = [(first, _language(first), said)]
