@@ -2,7 +2,7 @@
 
 from dataclasses import replace
 
-from PySide6.QtCore import Signal
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QComboBox, QHBoxLayout, QWidget
 
 from demo_app.ui import words
@@ -51,13 +51,11 @@ class ScreensPage(Page):
         self.language = LanguageChoice(self)
         for box in (self.scale, self.second, self.language):
             box.activated.connect(self._choose)
-        row = QHBoxLayout()
-        for button in (self.card, self.swap):
-            row.addWidget(button)
-        row.addStretch(1)
         self.box.addWidget(label(words.text("screens.title"), "title", self))
         self.box.addWidget(self.line)
-        self.box.addLayout(row)
+        # One below the other: large words have room for one only.
+        for button in (self.card, self.swap):
+            self.box.addWidget(button, 0, Qt.AlignmentFlag.AlignLeft)
         self.box.addWidget(label(words.text("screens.look"), "title", self))
         for name, tick in self.ticks.items():
             self.box.addWidget(tick)
