@@ -28,6 +28,7 @@ from demo_app.physics.relaxation import ANNEALING_VISCOSITY, STRAIN_VISCOSITY
 
 _KINDS = ("glass", "plastic")
 _NAME = re.compile(r"[a-z0-9]+(-[a-z0-9]+)*")
+LARGEST_BYTES = 1_000_000
 _WEIGHT_TOLERANCE = 1e-3
 _CHECKED_AT = np.linspace(250.0, 1200.0, 39)
 
@@ -126,6 +127,12 @@ _loaded = functools.cache(load_material)
 
 
 def _in_order(path: Path) -> bool:
+    try:
+        # A pipe would be waited for, and a huge file read to its end.
+        if not path.is_file() or path.stat().st_size > LARGEST_BYTES:
+            return False
+    except OSError:
+        return False
     try:
         _loaded(path)
     except InputError:
