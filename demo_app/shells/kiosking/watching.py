@@ -7,6 +7,7 @@ from PySide6.QtCore import QTimer
 from demo_app.content.kiosk.hours import is_open, local, next_opening
 from demo_app.shells.kiosking import idling
 from demo_app.shells.kiosking.house import count
+from demo_app.shells.kiosking.resting import give_back
 from demo_app.shells.kiosking.touring import Touring
 from demo_app.shells.kiosking.where import ATTRACT, Where
 
@@ -94,6 +95,7 @@ class Watching(Touring):
         if state == idling.GONE:
             count(self.house, "reset", "idle")
             self.rest()
+            give_back()
         elif self.idle.away and now_s - self.idle.since_s > self.idle.idle_s and self._touched():
             self.rest()
 
