@@ -48,6 +48,8 @@ class ChartView(QWidget):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
+        # Left and right are those of the glass and of time, whichever way the words run.
+        self.setLayoutDirection(Qt.LayoutDirection.LeftToRight)
         self._traces: tuple[Reading, ...] = ()
         self._context = ""
         self._plot: Any = None
@@ -93,6 +95,7 @@ class ChartView(QWidget):
             part.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         plot.setAttribute(Qt.WidgetAttribute.WA_TransparentForMouseEvents)
         item = plot.getPlotItem()
+        item.setLayoutDirection(Qt.LayoutDirection.LeftToRight)
         item.setMenuEnabled(False)
         item.hideButtons()
         item.setMouseEnabled(False, False)

@@ -72,7 +72,9 @@ class Tick(QCheckBox):
 
     def paintEvent(self, event: QPaintEvent) -> None:  # noqa: D102
         side = self._side()
-        box = QRectF(2, (self.height() - side) / 2, side, side)
+        mirrored = self.layoutDirection() == Qt.LayoutDirection.RightToLeft
+        left = self.width() - side - 2 if mirrored else 2
+        box = QRectF(left, (self.height() - side) / 2, side, side)
         with QPainter(self) as painter:
             painter.setRenderHint(QPainter.RenderHint.Antialiasing)
             on, ready = self.isChecked(), self.isEnabled()
@@ -87,8 +89,8 @@ class Tick(QCheckBox):
                     [QPointF(box.x() + a * side, box.y() + b * side) for a, b in corners]
                 )
             painter.setPen(QColor(theme.INK if ready else "#8b949d"))
-            left = self._words_left()
-            words_box = QRectF(left, 0, self.width() - left, self.height())
+            gap = self._words_left()
+            words_box = QRectF(0 if mirrored else gap, 0, self.width() - gap, self.height())
             flow = Qt.TextFlag.TextWordWrap if self._wraps else Qt.TextFlag.TextSingleLine
             painter.drawText(words_box, Qt.AlignmentFlag.AlignVCenter | flow, self.text())
 
@@ -131,6 +133,8 @@ class Choice(QComboBox):
         super().paintEvent(event)
         half = self.fontMetrics().height() * 0.3
         x, y = self.width() - 3.5 * half, self.height() / 2
+        if self.layoutDirection() == Qt.LayoutDirection.RightToLeft:
+            x = self.width() - x
         with QPainter(self) as painter:
             painter.setRenderHint(QPainter.RenderHint.Antialiasing)
             painter.setPen(QPen(QColor(theme.INK if self.isEnabled() else theme.EDGE), 2))
@@ -199,6 +203,8 @@ class NumberControl(Control):
         self._step = max(setting.step, (setting.high - setting.low) / MOST_TICKS)
         self.slider = QSlider(Qt.Orientation.Horizontal, self)
         self.slider.setRange(0, max(round((setting.high - setting.low) / self._step), 1))
+        # As charts and pictures do, a slider grows to the right whichever way the words run.
+        self.slider.setLayoutDirection(Qt.LayoutDirection.LeftToRight)
         self.slider.setPageStep(max(self.slider.maximum() // 10, 1))
         self.box = QDoubleSpinBox(self)
         self.box.setDecimals(_decimals(setting))

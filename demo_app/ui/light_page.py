@@ -62,6 +62,7 @@ class LightPage(QWidget):
         self.section.show_value(session.scene.section_shows)
         if self.chart is not None:
             self._box.removeWidget(self.chart)
+            self.chart.hide()
             self.chart.deleteLater()
             self.chart = None
         found = groups(session.scene.traces)

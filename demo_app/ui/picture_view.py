@@ -49,6 +49,8 @@ class PictureView(QWidget):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
+        # Left and right are those of the glass and of time, whichever way the words run.
+        self.setLayoutDirection(Qt.LayoutDirection.LeftToRight)
         self._pixels: Pixels | None = None
         self._stage: Stage | None = None
         self._marks: tuple[Mark, ...] = ()

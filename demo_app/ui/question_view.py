@@ -101,6 +101,8 @@ class Bar(QWidget):
             return
         with QPainter(self) as painter:
             box = QRectF(1, 1, max((self.width() - 2) * self.share, 2), self.height() - 2)
+            if self.layoutDirection() == Qt.LayoutDirection.RightToLeft:
+                box.moveRight(self.width() - 1)
             painter.setPen(QPen(QColor(theme.INK), 2))
             painter.setBrush(QColor(theme.ACCENT if self.solid else theme.NEUTRAL))
             painter.drawRect(box)

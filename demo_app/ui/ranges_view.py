@@ -22,6 +22,8 @@ class RangesView(QWidget):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
+        # Left and right are those of the glass and of time, whichever way the words run.
+        self.setLayoutDirection(Qt.LayoutDirection.LeftToRight)
         self._chart: Chart | None = None
         self._texts: Mapping[str, str] = {}
         self._instrument = Instrument()

@@ -29,6 +29,8 @@ class SectionView(QWidget):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
+        # Left and right are those of the glass and of time, whichever way the words run.
+        self.setLayoutDirection(Qt.LayoutDirection.LeftToRight)
         self._section: Section | None = None
         self._stress_name = self._title = ""
         self._size_px = 16

@@ -104,6 +104,7 @@ class Transport(QWidget):
         self.speed.setAccessibleName(words.text("speed"))
         for slider in (self.scrub, self.speed):
             slider.setFocusPolicy(Qt.FocusPolicy.TabFocus)
+            slider.setLayoutDirection(Qt.LayoutDirection.LeftToRight)
         self.time_label = QLabel(self)
         self.speed_label = QLabel(self)
         self.speed_label.setWordWrap(True)

@@ -83,6 +83,8 @@ class MapPicture(QWidget):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
+        # Left and right are those of the glass and of time, whichever way the words run.
+        self.setLayoutDirection(Qt.LayoutDirection.LeftToRight)
         self._map: Map | None = None
         self._titles = Titles("", "", "", "", "")
         self._reading, self._verdict = "", ""

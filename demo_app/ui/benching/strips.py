@@ -47,6 +47,8 @@ class StripView(QWidget):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
+        # Left and right are those of the glass and of time, whichever way the words run.
+        self.setLayoutDirection(Qt.LayoutDirection.LeftToRight)
         self._strip: Strip | None = None
         self._title = ""
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
