@@ -32,7 +32,7 @@ def reload(running: Running, sheet: Sheet, now: float, *, digest: str = "") -> R
     stays = ids[place] == running.id
     phase = running.phase if stays and running.phase in phases_of(sheet.steps[place]) else OPEN
     votes = {
-        step.id: running.votes[step.id][: len(step.question.answers)]
+        step.id: _counts(running.votes[step.id], len(step.question.answers))
         for step in sheet.steps
         if step.question is not None and step.id in running.votes
     }
@@ -47,6 +47,11 @@ def reload(running: Running, sheet: Sheet, now: float, *, digest: str = "") -> R
         spent=MappingProxyType({name: s for name, s in running.spent.items() if name in ids}),
         votes=MappingProxyType(votes),
     )
+
+
+def _counts(found: tuple[int, ...], number: int) -> tuple[int, ...]:
+    """Counts for as many answers as there are now; a new one has none yet."""
+    return (*found[:number], *(0 for _ in range(number - len(found))))
 
 
 def _place(running: Running, ids: tuple[str, ...], kept: tuple[int, ...]) -> int:
