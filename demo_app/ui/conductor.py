@@ -87,6 +87,11 @@ class Conductor(QObject):
         return question_of(self.running, self.sheet)
 
     @property
+    def slot_s(self) -> float:
+        """How long the show may take, s: as asked for, else as the sheet says."""
+        return 60 * self.sheet.minutes if self._slot_s is None else self._slot_s
+
+    @property
     def before_visit(self) -> Snapshot | None:
         """Where the step was left for another scene; None: it was not."""
         return self._before

@@ -360,7 +360,7 @@ class PresentWindow(QWidget):
             self.header.clock.show_times(wall, None, None)
             return
         found = clock.clock(running, sheet, now)
-        left = found.left if found.left is not None else 60 * sheet.minutes
+        left = found.left if found.left is not None else self.conductor.slot_s
         self.header.clock.show_times(wall, found.step_left, left, found.late)
 
     def _read(self) -> bool:
