@@ -6742,9 +6742,9 @@
         <translation>Welche Stunde?</translation>
     </message>
     <message>
-        <source>ages {low} to {high} · {minutes} min · {steps} steps</source>
+        <source>{ages} · {minutes} min · {steps} steps</source>
         <comment>outreach.choose.note</comment>
-        <translation>{low} bis {high} Jahre · {minutes} min · {steps} Schritte</translation>
+        <translation>{ages} · {minutes} min · {steps} Schritte</translation>
     </message>
     <message>
         <source>Open another lesson …</source>
@@ -6780,6 +6780,11 @@
         <source>Ages {low} to {high}</source>
         <comment>outreach.ages</comment>
         <translation>{low} bis {high} Jahre</translation>
+    </message>
+    <message>
+        <source>For adults</source>
+        <comment>outreach.adults</comment>
+        <translation>Für Erwachsene</translation>
     </message>
     <message>
         <source>First write your own letter on paper. Nobody speaks yet.</source>
