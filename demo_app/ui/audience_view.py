@@ -235,10 +235,8 @@ class AudienceView(QWidget):
         for layer in (self.stages, self._dark, self.card, self.question, self._widget):
             if layer is not None:
                 layer.setVisible(layer is over or (over is None and layer is self.stages))
-        card = self.card.card
-        # What is asked of everybody in an emergency stands alone.
-        alert = over is self.card and card is not None and card.alert
-        bare = alert or over is self._dark or (over is not None and over is self._widget)
+        # Captions tell of the stage: below a card, an emergency's above all, they would mislead.
+        bare = over is not None and over in (self._dark, self.card, self._widget)
         self.captions.setVisible(self.captions.languages > 0 and not bare)
 
     def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: D102

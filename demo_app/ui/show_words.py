@@ -65,9 +65,10 @@ def poll_of(running: Running, sheet: Sheet, outcome: Outcome | None) -> Poll | N
 def welcome(sheet: Sheet, venue: Venue, today: datetime.date) -> Card:
     """The card before the show: what is announced is only what the venue has reviewed."""
     said = [
-        f"{rules.shown(venue, name)}"
+        f"{rule_label(one)}: {rules.shown(venue, name)}"
         for name in ANNOUNCED
-        if rules.state(venue, name, today) == rules.REVIEWED
+        for one in rules.FIELDS
+        if one.name == name and rules.state(venue, name, today) == rules.REVIEWED
     ]
     return Card(title=sheet.title, lines=(sheet.venue, *said, words.text("welcome.home")))
 
