@@ -1,4 +1,4 @@
-"""A language that is English, but each text two fifths longer: the length windows leave room for."""
+"""A language that is English with each text two fifths longer: what windows leave room for."""
 
 import functools
 import math
@@ -12,20 +12,16 @@ from demo_app.ui.language_sources import sources
 from demo_app.ui.languages import translation
 
 LONGER = 0.4
-WORD = 6
-"""Longest word that is added: as words break, so does what is longer."""
 FILL = "inauet"
+"""Words that are added: as words break, so does what is longer."""
 
 
 def longer(said):
     """A text with two fifths more signs; places for values stay, and the end as it was."""
     more = math.ceil(LONGER * len(said))
     end = "." if said.endswith(".") else ""
-    whole, rest = divmod(more - 1, WORD + 1)
-    added = "".join(f" {FILL}" for _ in range(whole)) + (f" {FILL[:rest]}" if rest > 1 else FILL[:1])
-    if more <= WORD:
-        added = FILL[:more]
-    return said.removesuffix(".") + added + end
+    added = FILL[:more] if more <= len(FILL) else (f" {FILL}" * more)[:more]
+    return said.removesuffix(".") + added.removesuffix(" ").ljust(more, FILL[-1]) + end
 
 
 @functools.cache

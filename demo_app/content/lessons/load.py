@@ -62,9 +62,20 @@ class Examined:
     truths: Mapping[str, Truth] = field(default_factory=dict)
 
 
-def own_lessons() -> tuple[Path, ...]:
-    """Files of the lessons that come with the app, by name."""
-    return tuple(path for path in sorted(locate.lesson_plans().glob("*.md")) if is_lesson(path))
+def own_lessons(language: str = "") -> tuple[Path, ...]:
+    """Files of the lessons that come with the app, by name.
+
+    Those that are there in `language`, in a folder of its code, take the place of the English ones.
+    """
+    folder = locate.lesson_plans()
+    found = tuple(path for path in sorted(folder.glob("*.md")) if is_lesson(path))
+    told = {path.name: path for path in folder.glob(f"{language}/*.md")} if language else {}
+    return tuple(told.get(path.name, path) for path in found)
+
+
+def translated_lessons() -> tuple[Path, ...]:
+    """Files of lessons that come with the app in other languages, each in a folder of its code."""
+    return tuple(sorted(locate.lesson_plans().glob("*/*.md")))
 
 
 def is_lesson(path: Path) -> bool:

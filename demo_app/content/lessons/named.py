@@ -3,7 +3,7 @@
 from pathlib import Path
 
 from demo_app.base.errors import InputError
-from demo_app.content.lessons.load import own_lessons
+from demo_app.content.lessons.load import own_lessons, translated_lessons
 
 
 def lesson_called(what: str, place: str = "lesson") -> Path:
@@ -15,8 +15,9 @@ def lesson_called(what: str, place: str = "lesson") -> Path:
         If it is neither; `place` is the command that was given it.
     """
     named = {path.stem: path for path in own_lessons()}
-    if what in named:
-        return named[what]
+    others = {f"{path.parent.name}/{path.stem}": path for path in translated_lessons()}
+    if what in named or what in others:
+        return named.get(what) or others[what]
     path = Path(what)
     if path.suffix == ".md" or path.exists():
         return path

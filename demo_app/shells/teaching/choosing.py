@@ -13,13 +13,14 @@ from demo_app.content.lessons.as_sheet import taught
 from demo_app.content.lessons.load import load, own_lessons
 from demo_app.shells.presenting.choosing import Show, ShowButton
 from demo_app.ui import theme, words
+from demo_app.ui.languages import in_use
 from demo_app.ui.teaching.lesson_words import ages_said
 
 
 def lessons(paths: Sequence[Path] | None = None) -> tuple[Show, ...]:
     """What there is to choose from; a lesson with a mistake stands there with its mistake."""
     found = []
-    for path in own_lessons() if paths is None else paths:
+    for path in own_lessons(in_use().code) if paths is None else paths:
         try:
             lesson = load(path)
             admitted(taught(lesson))
