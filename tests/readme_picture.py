@@ -13,6 +13,7 @@ AT_S = 10.6
 def main():
     app = application.make([])
     window = PresentWindow([catalogue.load("ring")], "ring")
+    window.begin()
     window.resize(window.sizeHint())
     window.show()
     session = window.session

@@ -26,6 +26,8 @@ from demo_app.ui import theme, words
 LOG = logging.getLogger("lehrlight")
 SWITCH_S = 0.002
 QUIET_MS = 1000
+FRAME_PX = 48
+"""Room that a window's own frame and title take at most."""
 LOG_NAME, LOG_BYTES = "lehrlight.log", 500_000
 
 
@@ -64,8 +66,13 @@ def show(window: QWidget) -> None:
 
     Qt by itself stops at two thirds of the screen, which on a projector is too small for its words.
     """
-    window.resize(window.sizeHint().boundedTo(window.screen().availableSize()))
-    window.show()
+    wanted, room = window.sizeHint(), window.screen().availableSize()
+    window.resize(wanted.boundedTo(room))
+    if room.height() - FRAME_PX < wanted.height() <= room.height():
+        # Its frame would hang over the edge.
+        window.showMaximized()
+    else:
+        window.show()
 
 
 def log_to(folder: Path | None) -> logging.Handler | None:

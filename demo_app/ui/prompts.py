@@ -26,6 +26,7 @@ class Prompts(QScrollArea):
         page = QWidget()
         page.setObjectName("page")
         self._box = QVBoxLayout(page)
+        self.title = self._label("title")
         self.hazards = self._label("alert")
         # What is in the hand is looked up most often, and must not lie below the words.
         self.hold = self._label("value")
@@ -56,6 +57,7 @@ class Prompts(QScrollArea):
     def show_step(self, step: Step, coming: Step | None) -> None:
         """Show what belongs to `step`, and what comes after it."""
         hazards = [words.text(f"hazard.{name}") for name in step.hazards]
+        _put(self.title, step.title)
         _put(self.hazards, f"{WARNING} {', '.join(hazards)}" if hazards else "")
         _put(self.say, "\n".join(f"– {line}" for line in step.say))
         _put(self.hold, words.text("show.hold", what=step.hold) if step.hold else "")

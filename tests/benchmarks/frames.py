@@ -45,6 +45,7 @@ app = application.make(sys.argv[:1])
 from demo_app.scenes import catalogue
 from demo_app.shells.present import PresentWindow
 window = PresentWindow([catalogue.load(sys.argv[1])], sys.argv[1])
+window.begin()
 window.resize(1280, 720)
 window.show()
 release_collector()

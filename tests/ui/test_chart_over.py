@@ -51,6 +51,7 @@ def test_a_name_keeps_clear_of_a_curve(level):
 @pytest.mark.parametrize(("name", "at"), [("cooling", 60.0), ("cooling", 300.0), ("toughen", 20.0)])
 def test_level_names_of_the_scenes_do_not_overlap(app, qtbot, settle, size, name, at):
     made = PresentWindow([catalogue.load(name)], name)
+    made.begin()
     qtbot.addWidget(made)
     made.resize(*size)
     made.show()
@@ -86,6 +87,7 @@ def window(app, qtbot, settle):
         return dataclasses.replace(settings, rate_MPa_s=min(max(y / max(x, 0.1), 1.0), 20.0))
 
     made = PresentWindow([dataclasses.replace(bar_scene.SCENE, view=view, drag=drag)], "bar")
+    made.begin()
     qtbot.addWidget(made)
     made.resize(1280, 720)
     made.show()

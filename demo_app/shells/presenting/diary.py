@@ -218,7 +218,7 @@ class Diary(QObject):
         if path.suffix.lower() == ".html":
             write_text(path, html)
         else:
-            print_pdf(html, path, title=words.text("after.handover"))
+            print_pdf(html, path)
 
     def _turn_round(self) -> None:
         self._begun = self._now

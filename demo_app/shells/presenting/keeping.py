@@ -173,6 +173,8 @@ class Keeping(QObject):
         try:
             digest = digest_of(path.read_bytes())
             if digest == conductor.running.digest:
+                # As it was read: a mistake that was told is mended.
+                self._window.tell("")
                 return
             sheet: Sheet = load(path)
         except (OSError, InputError) as error:
