@@ -1,58 +1,69 @@
 """What the teacher gets: right letters with their numbers, why others are wrong, plan and kit."""
 
+from collections.abc import Mapping
 from html import escape
 
 from demo_app.content.handouts.make import Handout, Predicted
 from demo_app.content.handouts.parts import listed, paragraph, points, table, tolerance
+from demo_app.content.handouts.words import texts
 from demo_app.content.lessons.drawn import LETTERS, Drawn
 from demo_app.content.lessons.records import Lesson, Link, Misconception, Step
 from demo_app.content.readings import in_words
 
-MEMORY = "from memory"
-BELIEFS = ("Belief", "How to meet it", "Source")
-
 
 def answers(what: Handout) -> list[str]:
     """Body of the answer key."""
-    lesson = what.lesson
+    lesson, said = what.lesson, texts(what.lesson.language)
     numbered = list(enumerate(what.letters, start=1))
     parts = [
-        "<h2>Right letters</h2>",
-        table("By question", ("Question", "Letter"), [(str(n), one) for n, one in numbered]),
-        "<h2>Predictions</h2>",
+        f"<h2>{said['letters']}</h2>",
+        table(
+            said["by_question"],
+            (said["question_head"], said["letter_head"]),
+            [(str(n), one) for n, one in numbered],
+        ),
+        f"<h2>{said['predictions']}</h2>",
     ]
     for number, one in enumerate(what.predictions, start=1):
         parts += _prediction(number, one, lesson)
-    parts += ["<h2>Numbers</h2>"]
+    parts += [f"<h2>{said['numbers']}</h2>"]
     for number, item in enumerate(what.items, start=len(what.predictions) + 1):
         parts += _item(number, item, lesson)
     for step in lesson.steps:
         if step.challenge is not None:
-            parts += _challenge(step)
+            parts += _challenge(step, said)
     parts += [
-        "<h2>Exit question</h2>",
+        f"<h2>{said['exit']}</h2>",
         paragraph(lesson.exit.ask),
-        paragraph(f"A good answer: {lesson.exit.answer}"),
-        "<h2>What pupils may believe</h2>",
+        paragraph(said["good"].format(answer=lesson.exit.answer)),
+        f"<h2>{said['may_believe']}</h2>",
         table(
-            "Beliefs, how to meet them, and who names them",
-            BELIEFS,
-            map(_belief, lesson.misconceptions),
+            said["beliefs"],
+            (said["belief"], said["meet"], said["source"]),
+            (_belief(one, said) for one in lesson.misconceptions),
         ),
-        "<h2>Plan and kit</h2>",
+        f"<h2>{said['plan']}</h2>",
         paragraph(lesson.aim),
-        table("Steps", ("Step", "Kind", "Minutes"), map(_step, lesson.steps)),
+        table(
+            said["steps"],
+            (said["step"], said["kind"], said["minutes"]),
+            map(_step, lesson.steps),
+        ),
         listed(_kit(lesson)),
-        "<h2>Curriculum</h2>",
-        table("Links", ("Code", "Wording", "Source"), map(_link, lesson.curriculum)),
-        "<h2>At home</h2>",
+        f"<h2>{said['curriculum']}</h2>",
+        table(
+            said["links"],
+            (said["code"], said["wording"], said["source"]),
+            (_link(one, said) for one in lesson.curriculum),
+        ),
+        f"<h2>{said['home']}</h2>",
         listed(points(lesson.home)),
     ]
     return parts
 
 
 def _prediction(number: int, one: Predicted, lesson: Lesson) -> list[str]:
-    question = one.step.question
+    question, said = one.step.question, texts(lesson.language)
     assert question is not None
     right = question.answers[one.truth.index]
     at = f"{in_words(float(f'{one.truth.at_s:.3g}'))} s"
@@ -62,12 +73,17 @@ def _prediction(number: int, one: Predicted, lesson: Lesson) -> list[str]:
         if at_ != one.truth.index and belief
     ]
     return [
-        f"<h3>Question {number}: {one.letter}</h3>",
+        f"<h3>{said['question'].format(number=number)}: {one.letter}</h3>",
         *([one.after.as_html(number)] if one.after else []),
         paragraph(question.ask),
         paragraph(
-            f"{one.letter}, {right.text}. The model at {at}: {question.reading} ="
-            f" {one.truth.words}."
+            said["model"].format(
+                letter=one.letter,
+                right=right.text,
+                at=at,
+                reading=question.reading,
+                value=one.truth.words,
+            )
         ),
         listed(wrong),
     ]
@@ -79,38 +95,43 @@ def _item(number: int, item: Drawn, lesson: Lesson) -> list[str]:
         for at, one in enumerate(item.options)
         if at != item.right
     ]
-    right = item.options[item.right]
+    right, said = item.options[item.right], texts(lesson.language)
     return [
-        f"<h3>Question {number}: {item.letter}</h3>",
+        f"<h3>{said['question'].format(number=number)}: {item.letter}</h3>",
         paragraph(item.ask),
         paragraph(
-            f"{item.letter}, {right.words}; right within {tolerance(item)}. {item.item.because}"
+            said["right"].format(
+                letter=item.letter,
+                right=right.words,
+                tolerance=tolerance(item),
+                because=item.item.because,
+            )
         ),
         listed(wrong),
-        paragraph(f"The model again: {item.command}"),
+        paragraph(said["again"].format(command=item.command)),
     ]
 
 
-def _challenge(step: Step) -> list[str]:
+def _challenge(step: Step, said: Mapping[str, str]) -> list[str]:
     challenge = step.challenge
     assert challenge is not None
     shown = ", ".join(f"{name} = {in_words(one)}" for name, one in challenge.solution.items())
-    hint = [paragraph(f"Hint: {challenge.hint}")] if challenge.hint else []
+    hint = [paragraph(said["hint"].format(hint=challenge.hint))] if challenge.hint else []
     return [
-        f"<h2>Challenge: {escape(step.title)}</h2>",
+        f"<h2>{escape(said['challenge'].format(title=step.title))}</h2>",
         paragraph(challenge.ask),
-        paragraph(f"One way that the model accepts: {shown}."),
+        paragraph(said["one_way"].format(shown=shown)),
         *hint,
     ]
 
 
-def _belief(one: Misconception) -> tuple[str, str, str]:
-    source = one.source if one.read else f"{one.source} ({MEMORY})"
+def _belief(one: Misconception, said: Mapping[str, str]) -> tuple[str, str, str]:
+    source = one.source if one.read else f"{one.source} ({said['memory']})"
     return one.text, one.meet, source
 
 
-def _link(one: Link) -> tuple[str, str, str]:
-    return one.code, one.wording, one.source if one.read else f"{one.source} ({MEMORY})"
+def _link(one: Link, said: Mapping[str, str]) -> tuple[str, str, str]:
+    return one.code, one.wording, one.source if one.read else f"{one.source} ({said['memory']})"
 
 
 def _step(step: Step) -> tuple[str, str, str]:

@@ -5,6 +5,7 @@ from html import escape
 from demo_app.content.handouts.key import answers
 from demo_app.content.handouts.make import Handout
 from demo_app.content.handouts.sheet import worksheet
+from demo_app.content.handouts.words import texts
 
 STYLE = """
 body { font-family: "DejaVu Sans", sans-serif; color: #111111; background: #ffffff;
@@ -26,7 +27,8 @@ th, td { border: 1px solid #767676; padding: 2px 7px; text-align: left; vertical
 
 def page(what: Handout, paper: str = "A4") -> str:
     """The handout as one HTML page that needs nothing else; `paper` is for those who print it."""
-    title = f"{'Answer key' if what.key else 'Worksheet'}: {what.lesson.title}"
+    said = texts(what.lesson.language)
+    title = said["key" if what.key else "worksheet"].format(title=what.lesson.title)
     body = _told(what) + (answers(what) if what.key else worksheet(what))
     return (
         f'<!DOCTYPE html>\n<html lang="{escape(what.lesson.language)}">\n<head>\n'
@@ -40,12 +42,15 @@ def page(what: Handout, paper: str = "A4") -> str:
 
 
 def _told(what: Handout) -> list[str]:
-    lesson = what.lesson
+    lesson, words = what.lesson, texts(what.lesson.language)
     low, high = lesson.ages
-    ages = "adults" if low >= 18 else f"ages {low} to {high}"
-    made = f"Sheet {what.seed}, {ages}. Another number draws other values."
+    ages = words["adults" if low >= 18 else "ages"].format(low=low, high=high)
+    made = words["made"].format(seed=what.seed, ages=ages)
     parts = [f"<p>{escape(made)}</p>"]
     if lesson.simulated is not None:
-        said = (lesson.simulated.says, f"Not at home: {lesson.simulated.not_at_home}")
+        said = (
+            lesson.simulated.says,
+            words["not_at_home"].format(said=lesson.simulated.not_at_home),
+        )
         parts += [f'<p class="told">{escape(one)}</p>' for one in said]
     return parts

@@ -1,10 +1,16 @@
 """Lessons in German and Spanish: whole, in order, and the same lesson as the English one."""
 
 import dataclasses
+import re
+import string
 
 import pytest
 
 from demo_app.base.errors import InputError
+from demo_app.content.handouts.make import handout
+from demo_app.content.handouts.page import page
+from demo_app.content.handouts.words import ENGLISH as ENGLISH_WORDS
+from demo_app.content.handouts.words import TEXTS, texts
 from demo_app.content.lessons.load import examine, load, own_lessons, translated_lessons
 from demo_app.content.lessons.named import lesson_called
 
@@ -95,3 +101,26 @@ def test_where_there_is_a_translation_it_takes_the_place_of_the_english_one():
     assert {path.parent.name for path in found if path.stem in WANTED} == {"de"}
     assert len({path.parent for path in found}) == 2
     assert own_lessons("xx") == own_lessons()
+
+
+@pytest.mark.parametrize("code", TEXTS)
+def test_a_handouts_words_are_whole_and_have_the_same_places(code):
+    assert list(TEXTS[code]) == list(ENGLISH_WORDS)
+    for name, said in TEXTS[code].items():
+        places = {part[1] for part in string.Formatter().parse(said) if part[1]}
+        assert places == {
+            part[1] for part in string.Formatter().parse(ENGLISH_WORDS[name]) if part[1]
+        }
+        assert said
+    assert texts("fr") is ENGLISH_WORDS
+
+
+@pytest.mark.parametrize("name", PATHS)
+@pytest.mark.parametrize("key", [False, True], ids=["sheet", "key"])
+def test_a_handout_speaks_the_lessons_language(name, key):
+    code = name.split("/")[0]
+    text = page(handout(load(PATHS[name]), 1, key=key))
+    assert f'<html lang="{code}">' in text
+    heads = set(re.findall(r"<h[123]>([^<:]*)", text)) | set(re.findall(r"<th[^>]*>([^<]*)", text))
+    same = {said for said in heads if said in ENGLISH_WORDS.values()}
+    assert same <= set(TEXTS[code].values())
