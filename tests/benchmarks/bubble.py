@@ -4,6 +4,7 @@ import time
 from dataclasses import replace
 from typing import Any
 
+import colouring
 import numpy as np
 
 from demo_app.physics.annealing_search import worked_at
@@ -15,7 +16,6 @@ from demo_app.physics.revolve.foreseen import foreseen
 from demo_app.scenes import bubble
 from demo_app.scenes.blown import record
 from demo_app.scenes.run import state_at
-from tests.benchmarks import colouring
 
 
 def _forget() -> None:

@@ -1,6 +1,6 @@
 """Cost of colouring a live picture, beside copying the same picture in the same run.
 
-Run it as ``python -m tests.benchmarks.colouring`` from the top of the repository. The picture is
+Run it as ``python tests/benchmarks/colouring.py`` from the top of the repository. The picture is
 one mirrored piece that fills the frame, with a made-up smooth stress up to 700 nm; its map has 64
 rows and 240 columns.
 """

@@ -10,9 +10,8 @@ import subprocess
 import sys
 from typing import Any
 
+import colouring
 import numpy as np
-
-from tests.benchmarks import colouring
 
 FRAME_MS = 1e3 / 60
 """Time between two frames of the stage."""

@@ -10,6 +10,7 @@ import numpy as np
 
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 
+import colouring
 from PySide6.QtGui import QImage, QPainter, QPaintEvent
 from PySide6.QtWidgets import QApplication, QWidget
 
@@ -20,7 +21,6 @@ from demo_app.physics.revolve.surroundings import heated
 from demo_app.scenes import ring
 from demo_app.scenes.crack_off.record import bottle_for, firing_for
 from demo_app.scenes.run import state_at
-from tests.benchmarks import colouring
 
 WIDTH, HEIGHT = 1920, 1080
 

@@ -7,10 +7,9 @@ keys and clicks go through, was busy at the most.
 
 from typing import Any
 
+import colouring
 import numpy as np
-
-from tests.benchmarks import colouring
-from tests.benchmarks.frames import FRAME_MS, SCENES, SHARES, gaps
+from frames import FRAME_MS, SCENES, SHARES, gaps
 
 _TWO = """
 from demo_app.base.process import one_thread_for_matrices

@@ -4,6 +4,7 @@ import functools
 
 import numpy as np
 import pytest
+from revolve_pieces import PLAIN
 
 from demo_app.optics.jones import equivalent, sliced_intensity
 from demo_app.optics.sightlines import sightlines
@@ -16,7 +17,6 @@ from demo_app.optics.slices import (
     through_slices,
 )
 from demo_app.physics.revolve.flask import flask
-from tests.physics.revolve_pieces import PLAIN
 
 OPTIC = PLAIN.stress_optic
 

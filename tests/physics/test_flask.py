@@ -5,6 +5,7 @@ import functools
 
 import numpy as np
 import pytest
+from revolve_pieces import DIFFUSIVITY, PLAIN, SODA, UNIT, exchange, tube
 
 from demo_app.base.errors import InputError
 from demo_app.physics.annealing_search import worked_at
@@ -21,7 +22,6 @@ from demo_app.physics.revolve.flask import flask, flask_profile
 from demo_app.physics.revolve.foreseen import foreseen, programme_for
 from demo_app.physics.revolve.profile import Taper
 from demo_app.physics.revolve.shattering import stored_energy
-from tests.physics.revolve_pieces import DIFFUSIVITY, PLAIN, SODA, UNIT, exchange, tube
 
 SIZES = (0.06, 0.13, 0.01, 0.002)
 

@@ -5,6 +5,7 @@ import math
 
 import numpy as np
 import pytest
+from revolve_pieces import DIFFUSIVITY, PLAIN, SODA, UNIT, exchange
 
 from demo_app.base.errors import InputError
 from demo_app.physics.heat import ROOM, WATER_HEAT
@@ -24,7 +25,6 @@ from demo_app.physics.revolve.pouring import (
 )
 from demo_app.physics.revolve.tumbler import tumbler
 from demo_app.physics.strength import HALF_PENNY, probability
-from tests.physics.revolve_pieces import DIFFUSIVITY, PLAIN, SODA, UNIT, exchange
 
 DIAMETER, HEIGHT = 0.075, 0.095
 BIAXIAL = UNIT / (1 - PLAIN.poisson_ratio)

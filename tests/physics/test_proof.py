@@ -6,6 +6,7 @@ import math
 
 import numpy as np
 import pytest
+from revolve_pieces import SODA
 
 from demo_app.physics.fragments import EDGE_STRIP
 from demo_app.physics.revolve.body import cold
@@ -22,7 +23,6 @@ from demo_app.physics.revolve.proof import (
 )
 from demo_app.physics.revolve.shattering import cells, shards
 from demo_app.physics.strength import critical_depth
-from tests.physics.revolve_pieces import SODA
 
 
 @functools.cache

@@ -84,8 +84,8 @@ def needed(widget):
     metrics = QFontMetrics(widget.font())
     if isinstance(widget, QCheckBox) and widget.sizePolicy().hasHeightForWidth():
         # A long line to tick goes on below.
-        left = room_of(widget).left()
-        room = QRect(left, 0, widget.width() - left, 99999)
+        room = room_of(widget)
+        room.setHeight(99999)
         return metrics.boundingRect(room, int(Qt.TextFlag.TextWordWrap), said(widget))
     box = QRect(0, 0, metrics.horizontalAdvance(said(widget)), metrics.height())
     return aligned(box, widget.rect(), Qt.AlignmentFlag.AlignCenter)
