@@ -28,6 +28,14 @@ os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 LASTING = ("optics", "Dummy")
 
 
+def pytest_collection_modifyitems(items):
+    """Cases that only widen what others try wait for ``LEHRLIGHT_LONG=1``."""
+    if os.environ.get("LEHRLIGHT_LONG") != "1":
+        for item in items:
+            if item.get_closest_marker("long"):
+                item.add_marker(pytest.mark.skip(reason="long form: LEHRLIGHT_LONG=1"))
+
+
 @pytest.fixture(autouse=True)
 def no_thread_left():
     before = set(threading.enumerate())

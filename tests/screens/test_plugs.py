@@ -124,7 +124,7 @@ def begin(two_screens, show):
     show.state()
 
 
-@pytest.mark.parametrize("plugs", [3, pytest.param(20, marks=pytest.mark.slow)])
+@pytest.mark.parametrize("plugs", [3, pytest.param(20, marks=pytest.mark.long)])
 def test_unplugged_and_plugged_in_again(two_screens, show, plugs, capsys):
     begin(two_screens, show)
     before = show.state()

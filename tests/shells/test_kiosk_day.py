@@ -199,8 +199,9 @@ def test_a_simulated_day(app, home, record_property):
                 f"{len(gaps)} frames, drift {drift:.1f} MB, idle resets {len(resets)}, "
                 f"{len(kiosk.counts.kept)} counts"
             )
-        assert drift < DRIFT_MB
         if LONG:
+            # So few events are mostly caches that fill for the first time.
+            assert drift < DRIFT_MB
             # No time is measured by default: other programs share the machine.
             assert p99 < GAP_S
     finally:

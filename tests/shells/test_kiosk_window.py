@@ -147,9 +147,15 @@ def test_targets_keep_apart(kiosk_of, size):
             assert window.rect().contains(box), (state, name)
 
 
-@pytest.mark.parametrize("tag", ["en", "de", "es"])
-@pytest.mark.parametrize("size", [(1280, 720), (1080, 1920)], ids=str)
-@pytest.mark.parametrize("large", [False, True], ids=["usual", "large"])
+def forms():
+    """Language, size, large letters: each of them a few times; the long form is all together."""
+    for number, form in enumerate(
+        itertools.product(("en", "de", "es"), ((1280, 720), (1080, 1920)), (False, True))
+    ):
+        yield pytest.param(*form, marks=() if number % 3 == 1 else pytest.mark.long)
+
+
+@pytest.mark.parametrize(("tag", "size", "large"), forms())
 def test_no_words_are_cut(kiosk_of, tag, size, large):
     kiosk = kiosk_of(own_texts(), size=size, site=SITE)
     window = kiosk.window

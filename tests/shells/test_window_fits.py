@@ -16,7 +16,9 @@ SCALES, SIZES = ("1", "1.5", "2"), 2
 
 
 @pytest.mark.slow
-@pytest.mark.parametrize("scale", SCALES)
+@pytest.mark.parametrize(
+    "scale", [one if one == "1.5" else pytest.param(one, marks=pytest.mark.long) for one in SCALES]
+)
 def test_no_words_are_cut_or_lie_over_one_another(scale, home):
     done = subprocess.run(
         [sys.executable, "-W", "error", str(HERE / "window_states.py"), "-"],
