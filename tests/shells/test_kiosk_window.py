@@ -155,7 +155,7 @@ def forms():
         yield pytest.param(*form, marks=() if number % 3 == 1 else pytest.mark.long)
 
 
-@pytest.mark.parametrize(("tag", "size", "large"), forms())
+@pytest.mark.parametrize(("tag", "size", "large"), [*forms()])
 def test_no_words_are_cut(kiosk_of, tag, size, large):
     kiosk = kiosk_of(own_texts(), size=size, site=SITE)
     window = kiosk.window

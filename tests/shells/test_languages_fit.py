@@ -38,7 +38,7 @@ def cases():
 
 
 @pytest.mark.slow
-@pytest.mark.parametrize(("how", "what"), cases())
+@pytest.mark.parametrize(("how", "what"), [*cases()])
 def test_no_words_are_cut_or_lie_over_one_another(how, what, home):
     done = subprocess.run(
         [sys.executable, "-W", "error", str(HERE / "language_states.py"), how, what],

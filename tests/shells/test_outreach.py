@@ -49,7 +49,7 @@ def cases():
             yield pytest.param(hands, name, marks=() if usual else pytest.mark.long)
 
 
-@pytest.mark.parametrize(("hands", "name"), cases())
+@pytest.mark.parametrize(("hands", "name"), [*cases()])
 def test_a_lesson_runs_to_its_end(teach, name, hands):
     taught = teach(name, two=hands is Touches)
     tries = TRIED[hands is Keys] == name
